@@ -1,0 +1,11 @@
+@echo off
+rem Starts the command line without a display and without a workspace; what the platform caches goes into a folder that is removed at the end.
+setlocal
+set "here=%~dp0"
+set "cache=%TEMP%\cradlewright-%RANDOM%%RANDOM%"
+mkdir "%cache%"
+for %%f in ("%here%plugins\org.eclipse.equinox.launcher_*.jar") do set "launcher=%%f"
+java -Dfile.encoding=UTF-8 -Djava.awt.headless=true "-Dosgi.configuration.area=%cache%" "-Dosgi.sharedConfiguration.area=%here%configuration" -Dosgi.configuration.cascaded=true -Dosgi.instance.area=@none -Dosgi.user.area=@none "-Dcradlewright.home=%here%." -jar "%launcher%" -nosplash -application cradlewright.cli.app %*
+set "code=%ERRORLEVEL%"
+rmdir /s /q "%cache%"
+exit /b %code%
