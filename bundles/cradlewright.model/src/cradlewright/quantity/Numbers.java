@@ -1,0 +1,74 @@
+package cradlewright.quantity;
+
+import static cradlewright.quantity.QuantityFormatException.quote;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.regex.Pattern;
+
+/** Reads and writes numbers of files: ASCII digits, decimal dot, no grouping, no locale. */
+final class Numbers {
+
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
+    private static final int MOST_DIGITS = 17;
+    private static final int LONGEST_PLAIN = 17;
+    private static final int MOST_LEADING_ZEROS = 6;
+
+    private Numbers() {
+    }
+
+    /**
+     * Reads a number.
+     *
+     * @throws QuantityFormatException when the text is not a number of this form, or too large or too small for one
+     */
+    static double parse(String text) {
+        if (!NUMBER.matcher(text).matches()) {
+            throw notANumber(text);
+        }
+        double value = Double.parseDouble(text);
+        if (Double.isInfinite(value)) {
+            throw new QuantityFormatException(quote(text) + " is too large a number", "check the digits and the exponent");
+        }
+        if (value == 0 && mantissaHasDigit(text)) {
+            throw new QuantityFormatException(quote(text) + " is too small a number to be kept", "write 0 or check the exponent");
+        }
+        return value;
+    }
+
+    private static boolean mantissaHasDigit(String text) {
+        return text.split("[eE]", 2)[0].chars().anyMatch(c -> c >= '1' && c <= '9');
+    }
+
+    private static QuantityFormatException notANumber(String text) {
+        if (text.indexOf(',') >= 0) {
+            return new QuantityFormatException(quote(text) + " has a comma, a number with a dot is wanted",
+                    "write " + quote(text.replace(',', '.')) + " if the comma was the decimal sign, leave it out otherwise");
+        }
+        return new QuantityFormatException(quote(text) + " is not a number",
+                "write digits with a dot for decimals, for example 12.5 or 1e-3");
+    }
+
+    /**
+     * Writes the number with the fewest digits that read back to the same value. The result does not depend on the Java
+     * version, unlike {@link Double#toString(double)}, so files do not change when Java does.
+     */
+    static String text(double value) {
+        BigDecimal exact = new BigDecimal(value);
+        for (int digits = 1; digits < MOST_DIGITS; digits++) {
+            BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+            if (rounded.doubleValue() == value) {
+                return text(rounded);
+            }
+        }
+        return text(exact.round(new MathContext(MOST_DIGITS, RoundingMode.HALF_EVEN)));
+    }
+
+    private static String text(BigDecimal number) {
+        BigDecimal bare = number.stripTrailingZeros();
+        int wholeDigits = bare.precision() - bare.scale();
+        boolean plain = wholeDigits <= LONGEST_PLAIN && wholeDigits > -MOST_LEADING_ZEROS;
+        return plain ? bare.toPlainString() : bare.toString();
+    }
+}

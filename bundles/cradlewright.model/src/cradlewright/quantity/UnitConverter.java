@@ -1,0 +1,49 @@
+package cradlewright.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.text.NumberFormat;
+import java.util.List;
+import java.util.Locale;
+
+/** Conversion from text to text, for people who ask at the command line or in a field. */
+public final class UnitConverter {
+
+    private static final MathContext SHOWN = new MathContext(9, RoundingMode.HALF_UP);
+    private static final int MOST_DECIMALS = 340;
+
+    private final Locale locale;
+
+    /** Reads and writes numbers as people of {@code locale} do. */
+    public UnitConverter(Locale locale) {
+        this.locale = locale;
+    }
+
+    /**
+     * Converts a typed quantity into the unit named by {@code target} and returns number and label with at most nine
+     * significant digits, for example {@code 18 in} to {@code mm} gives {@code 457.2 mm}.
+     *
+     * @throws QuantityFormatException when one of the texts cannot be read, or the two do not measure the same
+     */
+    public String convert(String quantity, String target) {
+        Unit to = unit(target);
+        Measured converted = Measured.parseTyped(quantity, to.dimension(), null, locale).to(to);
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setGroupingUsed(false);
+        format.setMaximumFractionDigits(MOST_DECIMALS);
+        String number = format.format(BigDecimal.valueOf(converted.value()).round(SHOWN));
+        return to.label().isEmpty() ? number : number + " " + to.label();
+    }
+
+    private static Unit unit(String name) {
+        return Unit.ofTyped(name).orElseThrow(() -> new QuantityFormatException(
+                QuantityFormatException.quote(name) + " is not a known unit", "ask for the list of units"));
+    }
+
+    /** Returns the symbols of all units of a dimension, the preferred one of files first. */
+    public static List<String> units(Dimension dimension) {
+        return Unit.of(dimension).stream().sorted((a, b) -> Boolean.compare(b == dimension.stored(), a == dimension.stored()))
+                .map(Unit::symbol).toList();
+    }
+}
