@@ -1,0 +1,67 @@
+package cradlewright.analysis.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Gathers a finding; title, clause, caution and formulas come from the check itself. */
+public final class FindingBuilder {
+
+    private final CheckInfo info;
+    private final Subject subject;
+    private final String objectId;
+    private final String objectName;
+    private final List<String> missing = new ArrayList<>();
+    private final List<Remedy> remedies = new ArrayList<>();
+    private final List<Input> inputs = new ArrayList<>();
+    private String situation = "";
+    private String ratedBy = "";
+    private Optional<Amount> demand = Optional.empty();
+    private Optional<Amount> capacity = Optional.empty();
+
+    /** Starts a finding of a check about an object of a subject. */
+    public FindingBuilder(CheckInfo info, Subject subject, String objectId, String objectName) {
+        this.info = info;
+        this.subject = subject;
+        this.objectId = objectId;
+        this.objectName = objectName;
+    }
+
+    /** Says what was going on, in words. */
+    public FindingBuilder situation(String words) {
+        situation = words;
+        return this;
+    }
+
+    /** Says what is asked of the object and what it can give, rated by what. */
+    public FindingBuilder against(Amount asked, Amount given, String rating) {
+        demand = Optional.of(asked);
+        capacity = Optional.of(given);
+        ratedBy = rating;
+        return this;
+    }
+
+    /** Notes a number that went in. */
+    public FindingBuilder input(String name, Amount amount, String origin) {
+        inputs.add(new Input(name, amount, origin));
+        return this;
+    }
+
+    /** Notes something to do. */
+    public FindingBuilder remedy(Remedy remedy) {
+        remedies.add(remedy);
+        return this;
+    }
+
+    /** Ends with a verdict and its reason. */
+    public Finding say(Verdict verdict, String words) {
+        return new Finding(info.id(), subject, objectId, objectName, verdict, words, situation, demand, capacity, ratedBy, info.clause(),
+                info.caution(), missing, remedies, inputs, info.formulas());
+    }
+
+    /** Ends with CAN'T SAY and what is missing, each with what to do about it. */
+    public Finding cantSay(String words, List<String> whatIsMissing) {
+        missing.addAll(whatIsMissing);
+        return say(Verdict.CANT_SAY, words);
+    }
+}

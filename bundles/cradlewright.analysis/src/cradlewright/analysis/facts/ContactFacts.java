@@ -1,0 +1,24 @@
+package cradlewright.analysis.facts;
+
+import cradlewright.mechanics.geometry.Vec3;
+import java.util.Optional;
+
+/**
+ * One place where a carried piece touches what carries it.
+ *
+ * @param mountId the body mount that rests there, if it is one
+ * @param liftPointId the lift point that rests there, if it is one
+ * @param point the place in car axes if it is neither
+ * @param carrierId fixture, stand, arm or strap below or above
+ * @param normal direction of the push on the piece, of length one; upward unless stated
+ * @param hold how it holds; the fixture's own when empty
+ * @param padId pad type in stock
+ * @param shims the shims in between
+ * @param gap measured open gap in m
+ * @param compliance in m/N
+ * @param pinStep which pin step a stand is set to, from the lowest = 0
+ */
+public record ContactFacts(String id, String name, Optional<String> mountId, Optional<String> liftPointId, Optional<Vec3> point,
+        Optional<String> carrierId, Vec3 normal, Optional<Hold> hold, Optional<String> padId, Optional<ShimStackFacts> shims,
+        Optional<Value> gap, Optional<Value> compliance, Optional<Integer> pinStep) implements Fact {
+}

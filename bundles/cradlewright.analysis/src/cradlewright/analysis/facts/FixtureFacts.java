@@ -1,0 +1,21 @@
+package cradlewright.analysis.facts;
+
+import cradlewright.mechanics.geometry.Vec3;
+import java.util.Optional;
+
+/**
+ * A fixture on a dolly that takes one body mount.
+ *
+ * @param nodeId the node it stands on
+ * @param height of its top above the node, in m
+ * @param offset sideways of the node, in m
+ * @param padId pad type in stock
+ * @param hold how it holds
+ * @param boltId bolt type in stock
+ * @param boltCount number of bolts
+ * @param capacity in N
+ * @param basis what the capacity is rated by
+ */
+public record FixtureFacts(String id, String name, Optional<String> nodeId, Optional<Value> height, Vec3 offset, Optional<String> padId,
+        Hold hold, Optional<String> boltId, int boltCount, Optional<Value> capacity, Optional<Basis> basis) implements Fact {
+}

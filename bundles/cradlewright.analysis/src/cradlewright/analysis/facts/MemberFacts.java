@@ -1,0 +1,23 @@
+package cradlewright.analysis.facts;
+
+import cradlewright.mechanics.geometry.Vec3;
+import java.util.Optional;
+
+/**
+ * A rail, cross member, leg or brace of a dolly.
+ *
+ * @param fromId node at its start
+ * @param toId node at its end
+ * @param sectionId section in stock
+ * @param steelId steel in stock
+ * @param up direction of the section's height
+ * @param hingeFrom whether it is hinged at its start
+ * @param hingeTo whether it is hinged at its end
+ * @param jointFromId joint at its start
+ * @param jointToId joint at its end
+ * @param unbraced length without sideways support, in m
+ */
+public record MemberFacts(String id, String name, Optional<String> fromId, Optional<String> toId, Optional<String> sectionId,
+        Optional<String> steelId, Optional<Vec3> up, boolean hingeFrom, boolean hingeTo, Optional<String> jointFromId,
+        Optional<String> jointToId, Optional<Value> unbraced) implements Fact {
+}

@@ -1,0 +1,6 @@
+package cradlewright.analysis.facts;
+
+/** What a car comes apart into. */
+public enum PieceKind {
+    SHELL, CHASSIS, ENGINE, BOX, OTHER
+}

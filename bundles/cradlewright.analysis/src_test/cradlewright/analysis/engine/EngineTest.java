@@ -1,0 +1,149 @@
+package cradlewright.analysis.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import cradlewright.analysis.engine.Engine.FactKey;
+import cradlewright.analysis.engine.Engine.IdsKey;
+import cradlewright.analysis.facts.Fact;
+import cradlewright.analysis.facts.PlacementFacts;
+import cradlewright.analysis.facts.SettingsFacts;
+import cradlewright.analysis.facts.ShopSnapshot;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** What is remembered, what is worked out again, and that both always give the same as starting anew. */
+class EngineTest {
+
+    private static final long SEED = 20261125L;
+
+    private record LengthKey(String id) implements Key<Integer> {
+        @Override
+        public Integer compute(Reader reader) {
+            return reader.read(new FactKey<>(PlacementFacts.class, id)).map(fact -> fact.name().length()).orElse(0);
+        }
+    }
+
+    private record EvenKey(String id) implements Key<Boolean> {
+        @Override
+        public Boolean compute(Reader reader) {
+            return reader.read(new LengthKey(id)) % 2 == 0;
+        }
+    }
+
+    private record TotalKey() implements Key<Integer> {
+        @Override
+        public Integer compute(Reader reader) {
+            int even = 0;
+            for (String id : reader.read(new IdsKey<>(PlacementFacts.class))) {
+                even += reader.read(new EvenKey(id)) ? 1 : 0;
+            }
+            return even;
+        }
+    }
+
+    private record LoopKey(int step) implements Key<Integer> {
+        @Override
+        public Integer compute(Reader reader) {
+            return reader.read(new LoopKey((step + 1) % 3));
+        }
+    }
+
+    private long number;
+
+    private ShopSnapshot shop(Map<String, String> names) {
+        Map<String, Fact> facts = new LinkedHashMap<>();
+        names.forEach((id, name) -> facts.put(id, new PlacementFacts(id, name, Optional.empty(), Optional.empty())));
+        return new ShopSnapshot(++number, "test", SettingsFacts.commonPractice(), LocalDate.of(2026, 1, 5), facts);
+    }
+
+    @Test
+    void nothingIsWorkedOutTwice() {
+        Engine engine = new Engine();
+        engine.update(shop(Map.of("a", "x")));
+        engine.read(new TotalKey(), Progress.NONE);
+        int first = engine.recomputed().size();
+        engine.read(new TotalKey(), Progress.NONE);
+        assertEquals(first, engine.recomputed().size());
+        engine.update(shop(Map.of("a", "x")));
+        engine.read(new TotalKey(), Progress.NONE);
+        assertEquals(List.of(), engine.recomputed());
+    }
+
+    @Test
+    void anEditThatLeavesTheValueStopsThere() {
+        Engine engine = new Engine();
+        engine.update(shop(Map.of("a", "xx")));
+        engine.read(new TotalKey(), Progress.NONE);
+        engine.update(shop(Map.of("a", "xxxx")));
+        assertEquals(1, engine.read(new TotalKey(), Progress.NONE));
+        assertEquals(List.of(new LengthKey("a"), new EvenKey("a")), engine.recomputed());
+    }
+
+    @Test
+    void onlyDependentsOfTheEditAreWorkedOutAgain() {
+        Map<String, String> names = new LinkedHashMap<>(Map.of("a", "x", "b", "yy", "c", "zzz"));
+        Engine engine = new Engine();
+        engine.update(shop(names));
+        assertEquals(1, engine.read(new TotalKey(), Progress.NONE));
+        names.put("b", "y");
+        engine.update(shop(names));
+        assertEquals(0, engine.read(new TotalKey(), Progress.NONE));
+        assertEquals(List.of(new LengthKey("b"), new EvenKey("b"), new TotalKey()), engine.recomputed());
+    }
+
+    @Test
+    void randomEditsGiveTheSameAsStartingAnew() {
+        Random random = new Random(SEED);
+        Map<String, String> names = new LinkedHashMap<>();
+        Engine engine = new Engine();
+        List<Map<String, String>> history = new ArrayList<>();
+        for (int edit = 0; edit < 2000; edit++) {
+            if (!history.isEmpty() && random.nextInt(4) == 0) {
+                names = new LinkedHashMap<>(history.get(random.nextInt(history.size())));
+            } else if (random.nextInt(3) == 0 && !names.isEmpty()) {
+                names.remove(names.keySet().iterator().next());
+            } else {
+                names.put("n" + random.nextInt(30), "x".repeat(1 + random.nextInt(4)));
+            }
+            history.add(new LinkedHashMap<>(names));
+            ShopSnapshot snapshot = shop(names);
+            engine.update(snapshot);
+            Engine anew = new Engine();
+            anew.update(snapshot);
+            assertEquals(anew.read(new TotalKey(), Progress.NONE), engine.read(new TotalKey(), Progress.NONE),
+                    "edit " + edit + ", seed " + SEED);
+        }
+    }
+
+    @Test
+    void aCancelledRunCanBeTakenUpAgain() {
+        Engine engine = new Engine();
+        engine.update(shop(Map.of("a", "xx", "b", "yy")));
+        Set<Integer> calls = new HashSet<>();
+        Progress impatient = new Progress() {
+            @Override
+            public boolean cancelled() {
+                calls.add(calls.size());
+                return calls.size() > 4;
+            }
+        };
+        assertThrows(CancelledException.class, () -> engine.read(new TotalKey(), impatient));
+        assertEquals(2, engine.read(new TotalKey(), Progress.NONE));
+    }
+
+    @Test
+    void aValueThatNeedsItselfIsRefused() {
+        Engine engine = new Engine();
+        engine.update(shop(Map.of()));
+        assertThrows(CycleException.class, () -> engine.read(new LoopKey(0), Progress.NONE));
+    }
+}

@@ -1,0 +1,147 @@
+package cradlewright.acceptance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.jar.Attributes;
+import java.util.jar.Manifest;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The bundles know each other in one direction only; what is not listed here is not allowed. */
+class LayeringTest {
+
+    private static final Map<String, Set<String>> MAY_REQUIRE = Map.of(
+            "cradlewright.model", Set.of("org.eclipse.emf.ecore", "org.eclipse.emf.ecore.xmi"),
+            "cradlewright.mechanics", Set.of("org.hipparchus.core", "org.hipparchus.optim"),
+            "cradlewright.analysis", Set.of("cradlewright.model", "cradlewright.mechanics", "org.eclipse.equinox.registry"),
+            "cradlewright.report", Set.of("cradlewright.analysis", "com.google.gson"),
+            "cradlewright.cli", Set.of("cradlewright.report", "org.eclipse.equinox.app", "org.eclipse.core.runtime", "picocli"),
+            "cradlewright.demo", Set.of());
+
+    private static final Pattern WINDOW_SYSTEM =
+            Pattern.compile("org\\.eclipse\\.(swt|jface|ui|gef|draw2d)([._].*|$)|javax?\\.swing.*|java\\.awt.*");
+
+    private static final Pattern IMPORT = Pattern.compile("^import (?:static )?([\\w.]+);", Pattern.MULTILINE);
+
+    @Test
+    void everyBundleRequiresOnlyWhatItMayKnow() throws IOException {
+        Map<String, Set<String>> found = requirements();
+        assertEquals(MAY_REQUIRE.keySet(), found.keySet(), "a new bundle needs its line in this test");
+        found.forEach((bundle, required) -> {
+            Set<String> surplus = new TreeSet<>(required);
+            surplus.removeAll(MAY_REQUIRE.get(bundle));
+            assertEquals(Set.of(), surplus, bundle + " must not know these");
+        });
+    }
+
+    @Test
+    void numericCodeKnowsNoModelAndNobodyKnowsTheWindowSystem() throws IOException {
+        List<String> wrong = new ArrayList<>();
+        for (Path source : sources()) {
+            String path = Project.root().relativize(source).toString();
+            Matcher imports = IMPORT.matcher(Files.readString(source));
+            while (imports.find()) {
+                String name = imports.group(1);
+                if (WINDOW_SYSTEM.matcher(name).matches()) {
+                    wrong.add(path + " imports " + name);
+                }
+                if (path.contains("cradlewright.mechanics/") && !name.startsWith("java.") && !name.startsWith("org.hipparchus.")
+                        && !name.startsWith("cradlewright.mechanics.")) {
+                    wrong.add(path + " imports " + name);
+                }
+            }
+        }
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void checksSeeRecordsAndNeverTheEditableModel() throws IOException {
+        List<String> wrong = new ArrayList<>();
+        for (Path source : sources()) {
+            String path = Project.root().relativize(source).toString().replace('\\', '/');
+            if (path.contains("cradlewright.analysis/src/") && !path.contains("/analysis/importer/")
+                    && Files.readString(source).contains("import org.eclipse.emf.")) {
+                wrong.add(path);
+            }
+        }
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void theCommandLineProductHoldsNoWindowSystem() throws IOException {
+        List<String> plugins;
+        try (Stream<Path> files = Files.list(Project.product().resolve("plugins"))) {
+            plugins = files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+        assertTrue(plugins.stream().anyMatch(name -> name.startsWith("cradlewright.cli_")), () -> "not the product: " + plugins);
+        for (String name : plugins) {
+            assertFalse(WINDOW_SYSTEM.matcher(name).matches(), name);
+        }
+    }
+
+    @Test
+    void everyPackageSaysWhatItIsFor() throws IOException {
+        Set<Path> silent = new TreeSet<>();
+        for (Path source : sources()) {
+            if (!Files.exists(source.resolveSibling("package-info.java"))) {
+                silent.add(Project.root().relativize(source.getParent()));
+            }
+        }
+        assertEquals(Set.of(), silent);
+    }
+
+    private static List<Path> sources() throws IOException {
+        List<Path> sources = new ArrayList<>();
+        for (Path bundle : bundles()) {
+            Path folder = bundle.resolve("src");
+            if (Files.isDirectory(folder)) {
+                try (Stream<Path> files = Files.walk(folder)) {
+                    files.filter(file -> file.toString().endsWith(".java")).forEach(sources::add);
+                }
+            }
+        }
+        assertFalse(sources.isEmpty());
+        return sources;
+    }
+
+    private static List<Path> bundles() throws IOException {
+        try (Stream<Path> folders = Files.list(Project.root().resolve("bundles"))) {
+            return folders.filter(Files::isDirectory).sorted().toList();
+        }
+    }
+
+    private static Map<String, Set<String>> requirements() throws IOException {
+        Map<String, Set<String>> found = new TreeMap<>();
+        for (Path bundle : bundles()) {
+            try (InputStream in = Files.newInputStream(bundle.resolve("META-INF/MANIFEST.MF"))) {
+                Attributes attributes = new Manifest(in).getMainAttributes();
+                Set<String> names = new TreeSet<>();
+                for (String header : List.of("Require-Bundle", "Fragment-Host")) {
+                    String value = attributes.getValue(header);
+                    if (value != null) {
+                        for (String clause : value.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)")) {
+                            names.add(clause.split(";")[0].trim());
+                        }
+                    }
+                }
+                assertEquals(null, attributes.getValue("Import-Package"), bundle + ": list bundles, so that this test sees them");
+                found.put(bundle.getFileName().toString(), names);
+            }
+        }
+        return found;
+    }
+}
