@@ -46,6 +46,11 @@ public enum Dimension {
         return word;
     }
 
+    /** Returns the name with its article, for messages. */
+    String one() {
+        return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
+    }
+
     /** Returns the unit in which files of the program hold this dimension by preference. */
     public Unit stored() {
         return switch (this) {

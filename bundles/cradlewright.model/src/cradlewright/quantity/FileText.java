@@ -50,7 +50,7 @@ final class FileText {
             return Unit.ONE;
         }
         if (atEnd() || atTail()) {
-            throw new QuantityFormatException(quote(text) + " has no unit, a " + dimension.word() + " is wanted",
+            throw new QuantityFormatException(quote(text) + " has no unit, " + dimension.one() + " is wanted",
                     "write one of " + Unit.list(dimension) + " after the number");
         }
         String word = words[next++];
@@ -65,7 +65,7 @@ final class FileText {
         Optional<Unit> meant = Unit.ofTyped(word).filter(unit -> unit.dimension() == dimension && unit != Unit.ONE);
         return meant.isPresent()
                 ? new QuantityFormatException(quote(word) + " is not how files write this unit", "write " + meant.get().symbol())
-                : new QuantityFormatException(quote(word) + " is not a known unit, a " + dimension.word() + " is wanted",
+                : new QuantityFormatException(quote(word) + " is not a known unit, " + dimension.one() + " is wanted",
                         "use " + Unit.list(dimension));
     }
 
@@ -73,7 +73,7 @@ final class FileText {
         boolean massAndForce = found.dimension() == Dimension.MASS && wanted == Dimension.FORCE
                 || found.dimension() == Dimension.FORCE && wanted == Dimension.MASS;
         return new QuantityFormatException(
-                found.symbol() + " is a unit of " + found.dimension().word() + ", a " + wanted.word() + " is wanted",
+                found.symbol() + " is a unit of " + found.dimension().word() + ", " + wanted.one() + " is wanted",
                 "use " + Unit.list(wanted) + (massAndForce ? "; mass and force are never turned into each other here" : ""));
     }
 

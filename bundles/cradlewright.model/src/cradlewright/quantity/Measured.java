@@ -1,6 +1,5 @@
 package cradlewright.quantity;
 
-import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.NumberFormat;
 import java.util.Locale;
@@ -97,7 +96,7 @@ public record Measured(double value, Unit unit, OptionalDouble uncertainty, Sour
         format.setGroupingUsed(false);
         format.setMinimumFractionDigits(digits);
         format.setMaximumFractionDigits(digits);
-        String number = format.format(BigDecimal.valueOf(in(in)).setScale(digits, RoundingMode.HALF_UP));
+        String number = format.format(Numbers.decimal(in(in)).setScale(digits, RoundingMode.HALF_UP));
         return in.label().isEmpty() ? number : number + " " + in.label();
     }
 

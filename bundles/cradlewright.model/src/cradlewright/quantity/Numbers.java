@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 final class Numbers {
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
+    private static final int SAFE_DIGITS = 15;
     private static final int MOST_DIGITS = 17;
     private static final int LONGEST_PLAIN = 17;
     private static final int MOST_LEADING_ZEROS = 6;
@@ -44,10 +45,10 @@ final class Numbers {
     private static QuantityFormatException notANumber(String text) {
         if (text.indexOf(',') >= 0) {
             return new QuantityFormatException(quote(text) + " has a comma, a number with a dot is wanted",
-                    "write " + quote(text.replace(',', '.')) + " if the comma was the decimal sign, leave it out otherwise");
+                    "write a dot if the comma was the decimal sign, leave it out otherwise");
         }
         return new QuantityFormatException(quote(text) + " is not a number",
-                "write digits with a dot for decimals, for example 12.5 or 1e-3");
+                "write digits with a dot for decimals, as in 12.5 or 1e-3, and a blank before what follows");
     }
 
     /**
@@ -55,20 +56,24 @@ final class Numbers {
      * version, unlike {@link Double#toString(double)}, so files do not change when Java does.
      */
     static String text(double value) {
-        BigDecimal exact = new BigDecimal(value);
-        for (int digits = 1; digits < MOST_DIGITS; digits++) {
-            BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-            if (rounded.doubleValue() == value) {
-                return text(rounded);
-            }
-        }
-        return text(exact.round(new MathContext(MOST_DIGITS, RoundingMode.HALF_EVEN)));
-    }
-
-    private static String text(BigDecimal number) {
-        BigDecimal bare = number.stripTrailingZeros();
+        BigDecimal bare = decimal(value);
         int wholeDigits = bare.precision() - bare.scale();
         boolean plain = wholeDigits <= LONGEST_PLAIN && wholeDigits > -MOST_LEADING_ZEROS;
         return plain ? bare.toPlainString() : bare.toString();
+    }
+
+    /**
+     * Returns the decimal that a person means by the value: the one with the fewest digits that reads back to it. Any
+     * decimal of up to 15 digits survives the way through a normal double, so the search may begin there.
+     */
+    static BigDecimal decimal(double value) {
+        BigDecimal exact = new BigDecimal(value);
+        for (int digits = Math.abs(value) < Double.MIN_NORMAL ? 1 : SAFE_DIGITS; digits < MOST_DIGITS; digits++) {
+            BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+            if (rounded.doubleValue() == value) {
+                return rounded.stripTrailingZeros();
+            }
+        }
+        return exact.round(new MathContext(MOST_DIGITS, RoundingMode.HALF_EVEN)).stripTrailingZeros();
     }
 }

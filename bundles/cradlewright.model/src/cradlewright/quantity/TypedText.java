@@ -18,7 +18,7 @@ final class TypedText {
     private static final Pattern LEADING_FRACTION = Pattern.compile("([+-]?) ?" + FRACTION + "(?![0-9.,/])(.*)");
     private static final Pattern LEADING_NUMBER = Pattern.compile("([+-]? ?[0-9.,]+(?:[eE][+-]?[0-9]+)?)(.*)");
     private static final Pattern FEET_AND_INCHES = Pattern.compile(
-            "([+-]?)([0-9]{1,9}) ?(?:['′’]|ft|foot|feet) ?(?:" + FRACTION + "|([0-9.,]+)) ?(?:[\"″”]|in|inch|inches)?",
+            "([+-]?)([0-9]{1,9}) ?(?:'|ft|foot|feet) ?(?:" + FRACTION + "|([0-9.,]+)) ?(?:\"|in|inch|inches)?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern UNCERTAINTY = Pattern.compile("(.*?) ?\\bu (\\S+)");
     private static final Pattern MAYBE_GROUPED = Pattern.compile("[+-]?[1-9][0-9]{0,2}\\.[0-9]{3}(?:[eE].*)?");
@@ -33,7 +33,7 @@ final class TypedText {
         this.defaultUnit = defaultUnit == null && dimension == Dimension.RATIO ? Unit.ONE : defaultUnit;
         this.symbols = DecimalFormatSymbols.getInstance(locale);
         if (this.defaultUnit != null && this.defaultUnit.dimension() != dimension) {
-            throw new IllegalArgumentException(this.defaultUnit.symbol() + " cannot be the default unit of a " + dimension.word());
+            throw new IllegalArgumentException(this.defaultUnit.symbol() + " cannot be the default unit of " + dimension.one());
         }
     }
 
@@ -57,7 +57,7 @@ final class TypedText {
         return new Measured(amount.value(), amount.unit(), uncertainty, source);
     }
 
-    /** Locale digits and signs become ASCII, all kinds of blanks single ones; marks of writing direction go. */
+    /** Locale digits, signs and quotes become ASCII, all kinds of blanks single ones; marks of writing direction go. */
     private String plain(String text) {
         StringBuilder out = new StringBuilder(text.length());
         for (char c : text.toCharArray()) {
@@ -70,6 +70,10 @@ final class TypedText {
                 out.append('-');
             } else if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
                 out.append(' ');
+            } else if (c == '’' || c == '′') {
+                out.append('\'');
+            } else if (c == '”' || c == '″') {
+                out.append('"');
             } else if (c != '\u200e' && c != '\u200f' && c != '\u061c') {
                 out.append(c);
             }
@@ -152,7 +156,7 @@ final class TypedText {
         String name = typed.strip();
         if (name.isEmpty()) {
             if (defaultUnit == null) {
-                throw new QuantityFormatException(quote(text) + " has no unit, a " + dimension.word() + " is wanted",
+                throw new QuantityFormatException(quote(text) + " has no unit, " + dimension.one() + " is wanted",
                         "add " + units());
             }
             return defaultUnit;
@@ -162,7 +166,7 @@ final class TypedText {
                     "write the digits without gaps, then " + units());
         }
         Unit unit = Unit.ofTyped(name).orElseThrow(() -> new QuantityFormatException(
-                quote(name) + " is not a known unit, a " + dimension.word() + " is wanted", "use " + units()));
+                quote(name) + " is not a known unit, " + dimension.one() + " is wanted", "use " + units()));
         if (unit.dimension() != dimension) {
             throw FileText.foreign(unit, dimension);
         }

@@ -5,7 +5,9 @@ import java.math.MathContext;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -153,6 +155,11 @@ public enum Unit {
     SQUARE_FOOT(Dimension.AREA, "ft2", Factor.FOOT.times(Factor.FOOT));
 
     private static final MathContext DIGITS = new MathContext(40);
+    private static final Map<String, Unit> BY_SYMBOL =
+            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Unit::symbol, Function.identity()));
+    private static final Map<String, Unit> BY_TYPED_FORM = Arrays.stream(values())
+            .flatMap(unit -> unit.typedForms().map(form -> Map.entry(form, unit)))
+            .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
 
     private final Dimension dimension;
     private final String symbol;
@@ -205,7 +212,7 @@ public enum Unit {
 
     /** Finds the unit that files write as {@code symbol}, capitals counting. */
     public static Optional<Unit> ofSymbol(String symbol) {
-        return Arrays.stream(values()).filter(unit -> unit != ONE && unit.symbol.equals(symbol)).findFirst();
+        return Optional.ofNullable(BY_SYMBOL.get(symbol)).filter(unit -> unit != ONE);
     }
 
     /**
@@ -213,19 +220,17 @@ public enum Unit {
      * written with a star, a dot, a raised dot or a hyphen. No two units share a typed form.
      */
     public static Optional<Unit> ofTyped(String text) {
-        String wanted = typedForm(text);
-        return Arrays.stream(values()).filter(unit -> unit.typedForms().anyMatch(wanted::equals)).findFirst();
+        return Optional.ofNullable(BY_TYPED_FORM.get(typedForm(text)));
     }
 
-    /** Returns all forms by which {@link #ofTyped(String)} knows this unit. */
-    Stream<String> typedForms() {
+    private Stream<String> typedForms() {
         return Stream.concat(Stream.of(symbol, label()), aliases.stream()).filter(form -> !form.isEmpty()).map(Unit::typedForm)
                 .distinct();
     }
 
     private static String typedForm(String text) {
         String plain = text.replaceAll("\\s", "").replaceAll("[·⋅.-]", "*").replace('²', '2').replace('³', '3')
-                .replace('″', '"').replace('”', '"').replace('′', '\'').replace('’', '\'').replace("^", "").replace("°", "deg");
+                .replace("^", "").replace("°", "deg");
         return plain.toLowerCase(Locale.ROOT);
     }
 
@@ -247,7 +252,7 @@ public enum Unit {
         if (to == this) {
             return value;
         }
-        BigDecimal scaled = scale(BigDecimal.valueOf(value).add(offset), to.factor);
+        BigDecimal scaled = scale(Numbers.decimal(value).add(offset), to.factor);
         return finite(scaled.subtract(to.offset), value, to.symbol);
     }
 
@@ -260,7 +265,7 @@ public enum Unit {
     public double convertDifference(double difference, Unit to) {
         requireSame(to);
         requireFinite(difference);
-        return to == this ? difference : finite(scale(BigDecimal.valueOf(difference), to.factor), difference, to.symbol);
+        return to == this ? difference : finite(scale(Numbers.decimal(difference), to.factor), difference, to.symbol);
     }
 
     /**
@@ -270,7 +275,7 @@ public enum Unit {
      */
     public double toSi(double value) {
         requireFinite(value);
-        return finite(scale(BigDecimal.valueOf(value).add(offset), Factor.ONE), value, "SI units");
+        return finite(scale(Numbers.decimal(value).add(offset), Factor.ONE), value, "SI units");
     }
 
     /**
@@ -280,7 +285,7 @@ public enum Unit {
      */
     public double differenceToSi(double difference) {
         requireFinite(difference);
-        return finite(scale(BigDecimal.valueOf(difference), Factor.ONE), difference, "SI units");
+        return finite(scale(Numbers.decimal(difference), Factor.ONE), difference, "SI units");
     }
 
     /**
@@ -290,7 +295,7 @@ public enum Unit {
      */
     public double fromSi(double value) {
         requireFinite(value);
-        BigDecimal scaled = BigDecimal.valueOf(value).multiply(factor.denominator()).divide(factor.numerator(), DIGITS);
+        BigDecimal scaled = Numbers.decimal(value).multiply(factor.denominator()).divide(factor.numerator(), DIGITS);
         return finite(scaled.subtract(offset), value, symbol);
     }
 

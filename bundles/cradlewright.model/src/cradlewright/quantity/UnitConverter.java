@@ -1,6 +1,5 @@
 package cradlewright.quantity;
 
-import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.text.NumberFormat;
@@ -22,18 +21,29 @@ public final class UnitConverter {
 
     /**
      * Converts a typed quantity into the unit named by {@code target} and returns number and label with at most nine
-     * significant digits, for example {@code 18 in} to {@code mm} gives {@code 457.2 mm}.
+     * significant digits, for example {@code 18 in} to {@code mm} gives {@code 457.2 mm}. Uncertainty and source go along.
      *
      * @throws QuantityFormatException when one of the texts cannot be read, or the two do not measure the same
      */
     public String convert(String quantity, String target) {
         Unit to = unit(target);
         Measured converted = Measured.parseTyped(quantity, to.dimension(), null, locale).to(to);
+        StringBuilder text = new StringBuilder(number(converted.value()));
+        if (!to.label().isEmpty()) {
+            text.append(' ').append(to.label());
+        }
+        converted.uncertainty().ifPresent(u -> text.append(" u ").append(number(u)));
+        if (converted.source() != Source.UNSTATED) {
+            text.append(' ').append(converted.source().word());
+        }
+        return text.toString();
+    }
+
+    private String number(double value) {
         NumberFormat format = NumberFormat.getNumberInstance(locale);
         format.setGroupingUsed(false);
         format.setMaximumFractionDigits(MOST_DECIMALS);
-        String number = format.format(BigDecimal.valueOf(converted.value()).round(SHOWN));
-        return to.label().isEmpty() ? number : number + " " + to.label();
+        return format.format(Numbers.decimal(value).round(SHOWN));
     }
 
     private static Unit unit(String name) {

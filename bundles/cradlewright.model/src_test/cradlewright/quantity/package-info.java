@@ -1,0 +1,2 @@
+/** Tests of units, their texts and their conversion. */
+package cradlewright.quantity;
