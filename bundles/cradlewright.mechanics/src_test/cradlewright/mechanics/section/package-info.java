@@ -1,0 +1,2 @@
+/** Tests of the section properties against closed forms, published tables and brute force. */
+package cradlewright.mechanics.section;
