@@ -1,0 +1,164 @@
+package cradlewright.mechanics.mass;
+
+import static cradlewright.mechanics.mass.EstimatedBalance.Quantity.MASS;
+import static cradlewright.mechanics.mass.EstimatedBalance.Quantity.X;
+import static cradlewright.mechanics.mass.EstimatedBalance.Quantity.Y;
+import static cradlewright.mechanics.mass.EstimatedBalance.Quantity.Z;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.verify.CheckValues;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class MassUncertaintyTest {
+
+    private static final int DRAWS = 100_000;
+
+    private final CheckValues values = CheckValues.load("mass");
+
+    @Test
+    void unrelatedErrors() {
+        EstimatedBalance e = MassUncertainty.of(SmallCar.ALL);
+        values.check("A2.ux", 1000 * e.standard(X));
+        values.check("A2.ux.mc", 1000 * e.standard(X));
+        values.check("A2.um", e.standard(MASS));
+        values.check("A2.um.mc", e.standard(MASS));
+        values.check("A2.uz.mc", 1000 * e.standard(Z));
+        assertEquals(2 * e.standard(X), e.expanded(X), 1e-15);
+        values.check("A2.rect", 1000 * MassUncertainty.ofLimits(0.003));
+    }
+
+    @Test
+    void errorsOfOneScaleGoTogether() {
+        EstimatedBalance e = MassUncertainty.of(SmallCar.ALL.stream().map(p -> SmallCar.onScale(p, "bay scale")).toList());
+        values.check("A2.corr.ux.mc", 1000 * e.standard(X));
+        values.check("A2.corr.um", e.standard(MASS));
+    }
+
+    @Test
+    void wholeCovarianceAgreesWithDraws() {
+        List<MassPoint> parts = new ArrayList<>();
+        for (int i = 0; i < SmallCar.ALL.size(); i++) {
+            MassPoint p = SmallCar.ALL.get(i);
+            // an error of 5 kg each, so that a common scale does not cancel; uneven places
+            String scale = i < 3 ? "crane" : i < 5 ? "floor" : MassPoint.NO_COMMON_SCALE;
+            parts.add(new MassPoint(p.mass(), p.position(), 5, new Vec3(0.02, 0.01 + 0.002 * i, 0.03), scale));
+        }
+        compareWithDraws(MassUncertainty.of(parts), r -> Composition.of(draw(parts, r)));
+    }
+
+    @Test
+    void removalFromAWeighedWholeAgreesWithDraws() {
+        EstimatedBalance whole = MassUncertainty.of(SmallCar.ALL);
+        MassPoint engine = SmallCar.ENGINE;
+        compareWithDraws(MassUncertainty.without(whole, engine), r -> Composition.of(draw(SmallCar.ALL, r))
+                .minus(draw(List.of(engine), r).get(0).balance()));
+        MassPoint box = SmallCar.part(180, 3.9, 0.4, 0.9);
+        compareWithDraws(MassUncertainty.with(whole, box), r -> Composition.of(draw(SmallCar.ALL, r))
+                .plus(draw(List.of(box), r).get(0).balance()));
+    }
+
+    @Test
+    void worstPointIsTheFurthestOfTheEllipsoid() {
+        EstimatedBalance e = MassUncertainty.of(SmallCar.ALL);
+        // moment about a line 0.4 m ahead of the balance point: W (x - x0) with gradient (x - x0, m, 0, 0)
+        double arm = 0.4;
+        double m = e.balance().mass();
+        Balance worst = e.worst(arm, new Vec3(m, 0, 0));
+        double rise = arm * (worst.mass() - m) + m * (worst.point().x() - e.balance().point().x());
+        double best = 0;
+        for (int i = 0; i < 3600; i++) {
+            double a = Math.toRadians(i / 10.0);
+            double um = e.standard(MASS);
+            double c = e.covariance(MASS, X) / um;
+            double ux = Math.sqrt(e.covariance(X, X) - c * c);
+            double dm = 2 * um * Math.cos(a);
+            double dx = 2 * (c * Math.cos(a) + ux * Math.sin(a));
+            best = Math.max(best, arm * dm + m * dx);
+        }
+        assertEquals(best, rise, 1e-5 * best);
+        Balance other = e.worst(-arm, new Vec3(-m, 0, 0));
+        assertEquals(2 * m, worst.mass() + other.mass(), 1e-9);
+    }
+
+    @Test
+    void exactPartsHaveNoGiveOrTake() {
+        EstimatedBalance e = MassUncertainty.of(List.of(MassPoint.exact(10, new Vec3(1, 2, 3))));
+        assertEquals(0, e.standard(MASS));
+        assertEquals(e.balance(), e.worst(1, Vec3.UP));
+    }
+
+    @Test
+    void refusesNonsense() {
+        Balance b = new Balance(1, Vec3.ZERO);
+        assertThrows(IllegalArgumentException.class, () -> new EstimatedBalance(b, new double[3][3]));
+        assertThrows(IllegalArgumentException.class, () -> new EstimatedBalance(b, new double[4][3]));
+        double[][] skew = new double[4][4];
+        skew[0][0] = 1;
+        skew[1][1] = 1;
+        skew[0][1] = 0.5;
+        assertThrows(IllegalArgumentException.class, () -> new EstimatedBalance(b, skew));
+        skew[0][1] = 2;
+        skew[1][0] = 2;
+        assertThrows(IllegalArgumentException.class, () -> new EstimatedBalance(b, skew));
+        double[][] wide = new double[4][4];
+        wide[0][0] = 9;
+        EstimatedBalance vague = new EstimatedBalance(b, wide);
+        assertThrows(IllegalArgumentException.class, () -> vague.worst(-1, Vec3.ZERO));
+        assertThrows(IllegalArgumentException.class, () -> MassUncertainty.ofLimits(-1));
+    }
+
+    private interface Draw {
+        Balance next(Random random);
+    }
+
+    /** Variances within 2 %, correlations within 0.02: six standard deviations of the draws. */
+    private static void compareWithDraws(EstimatedBalance e, Draw draw) {
+        Random random = new Random(20_240_611);
+        double[] sum = new double[4];
+        double[][] square = new double[4][4];
+        for (int n = 0; n < DRAWS; n++) {
+            Balance b = draw.next(random);
+            double[] v = {b.mass() - e.balance().mass(), b.point().x() - e.balance().point().x(),
+                    b.point().y() - e.balance().point().y(), b.point().z() - e.balance().point().z()};
+            for (int i = 0; i < 4; i++) {
+                sum[i] += v[i] / DRAWS;
+                for (int j = 0; j < 4; j++) {
+                    square[i][j] += v[i] * v[j] / DRAWS;
+                }
+            }
+        }
+        EstimatedBalance.Quantity[] q = {MASS, X, Y, Z};
+        for (int i = 0; i < 4; i++) {
+            double ui = Math.sqrt(square[i][i] - sum[i] * sum[i]);
+            assertEquals(ui, e.standard(q[i]), 0.01 * ui, "u of " + q[i]);
+            for (int j = 0; j < i; j++) {
+                double uj = Math.sqrt(square[j][j] - sum[j] * sum[j]);
+                double r = (square[i][j] - sum[i] * sum[j]) / (ui * uj);
+                assertEquals(r, e.covariance(q[i], q[j]) / (e.standard(q[i]) * e.standard(q[j])), 0.02, q[i] + " with " + q[j]);
+            }
+        }
+    }
+
+    private static List<MassPoint> draw(List<MassPoint> parts, Random random) {
+        double crane = random.nextGaussian();
+        double floor = random.nextGaussian();
+        List<MassPoint> drawn = new ArrayList<>();
+        for (MassPoint p : parts) {
+            double own = random.nextGaussian();
+            double error = switch (p.scale()) {
+                case "crane" -> crane;
+                case "floor" -> floor;
+                default -> own;
+            };
+            Vec3 u = p.positionUncertainty();
+            Vec3 off = new Vec3(u.x() * random.nextGaussian(), u.y() * random.nextGaussian(), u.z() * random.nextGaussian());
+            drawn.add(MassPoint.exact(p.mass() + error * p.massUncertainty(), p.position().plus(off)));
+        }
+        return drawn;
+    }
+}
