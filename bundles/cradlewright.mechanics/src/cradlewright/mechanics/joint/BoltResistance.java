@@ -54,8 +54,8 @@ public final class BoltResistance {
      * @throws IllegalArgumentException if the factor is out of range
      */
     public static BoltResistance of(BoltSize size, BoltGrade grade, double gammaM2) {
-        return new BoltResistance(size.stressArea(), size.shankArea(), grade.ultimateStrength(), grade.threadShearFactor(), gammaM2,
-                false);
+        return new BoltResistance(size.stressArea(), size.shankArea(), grade.ultimateStrength(), grade.threadShearFactor(),
+                gammaM2, false);
     }
 
     /**
@@ -69,8 +69,8 @@ public final class BoltResistance {
             throw new IllegalArgumentException("holes with 2 mm clearance are given for M12 and larger only, found " + size);
         }
         boolean reduced = size == BoltSize.M12 || size == BoltSize.M14;
-        return new BoltResistance(size.stressArea(), size.shankArea(), grade.ultimateStrength(), grade.threadShearFactor(), gammaM2,
-                reduced);
+        return new BoltResistance(size.stressArea(), size.shankArea(), grade.ultimateStrength(), grade.threadShearFactor(),
+                gammaM2, reduced);
     }
 
     /**

@@ -13,7 +13,8 @@ import cradlewright.mechanics.formula.Require;
  * @param momentV moment about v, N m; positive opens the joint on the side of small u
  * @param torsion moment about w in the plane of the joint, N m
  */
-public record GroupLoad(PlanePoint at, double shearU, double shearV, double axial, double momentU, double momentV, double torsion) {
+public record GroupLoad(PlanePoint at, double shearU, double shearV, double axial, double momentU, double momentV,
+        double torsion) {
 
     /** Refuses values that are not finite. */
     public GroupLoad {

@@ -48,9 +48,11 @@ public final class JointFormulas {
 
     /** Bearing in thin sheet. */
     public static final Formula BEARING_THIN_SHEET = new Formula("bolt.bearing-thin-sheet", "Bearing on the hole of thin sheet",
-            "F_b,Rd = 2.5 alpha_b k_t f_u d t/gamma_M2; alpha_b = min(1, e1/(3 d)); k_t = (0.8 t + 1.5)/2.5 up to 1.25 mm, 1 above",
+            "F_b,Rd = 2.5 alpha_b k_t f_u d t/gamma_M2; alpha_b = min(1, e1/(3 d));"
+                    + " k_t = (0.8 t + 1.5)/2.5 up to 1.25 mm, 1 above",
             "EN 1993-1-3 Table 8.4 (from memory; agrees with an open implementation of the table)",
-            "0.75 mm <= t < 3 mm, f_u <= 550 MPa, M6 and larger; factors of oversize and slotted holes taken over from EN 1993-1-8",
+            "0.75 mm <= t < 3 mm, f_u <= 550 MPa, M6 and larger;"
+                    + " factors of oversize and slotted holes taken over from EN 1993-1-8",
             "net section, tearing of the sheet");
 
     /** Single lap with one row. */
@@ -84,7 +86,8 @@ public final class JointFormulas {
 
     /** Prying. */
     public static final Formula PRYING = new Formula("bolt.prying", "Prying",
-            "factor 1 if t >= d, else 1.25 to 1.40 stated; bound 1 + m/(2 n), n <= 1.25 m, for a plate yielding at web and bolt line",
+            "factor 1 if t >= d, else 1.25 to 1.40 stated; bound 1 + m/(2 n), n <= 1.25 m,"
+                    + " for a plate yielding at web and bolt line",
             "stated factors: common practice, no source; bound: own derivation, checked by the equilibrium of a tee flange",
             "the stated factors need an edge distance n of at least 1.25 m", "exact resistance of the tee (EN 1993-1-8 6.2.4)");
 
@@ -106,7 +109,8 @@ public final class JointFormulas {
 
     /** Simple method of fillet welds. */
     public static final Formula WELD = new Formula("weld.simple-method", "Fillet weld, simple method",
-            "F_w,Rd = a f_vw,d; f_vw,d = f_u/(sqrt(3) beta_w gamma_M2); beta_w 0.80 S235, 0.85 S275, 0.90 S355, 1.00 S420 and S460",
+            "F_w,Rd = a f_vw,d; f_vw,d = f_u/(sqrt(3) beta_w gamma_M2);"
+                    + " beta_w 0.80 S235, 0.85 S275, 0.90 S355, 1.00 S420 and S460",
             "EN 1993-1-8 4.5.3.3, Table 4.1", "throat from 3 mm, plates from 4 mm, hollow sections from 2.5 mm",
             "gain of cross-loaded fillets, fatigue, workmanship");
 
@@ -124,7 +128,8 @@ public final class JointFormulas {
     public static final Formula WELD_GROUP = new Formula("weld.group", "Weld group as lines",
             "q = V/L + torsion x arm/I_p in the plane, N/L + linear part that balances the bending out of it",
             "elastic method, Mechanical Engineering Design ch. 9; Mechanical Engineer's Data Handbook 1.2.6",
-            "one throat, rigid parts, flat group", "contact under compression, plastic redistribution, give of unstiffened walls");
+            "one throat, rigid parts, flat group",
+            "contact under compression, plastic redistribution, give of unstiffened walls");
 
     private JointFormulas() {
     }

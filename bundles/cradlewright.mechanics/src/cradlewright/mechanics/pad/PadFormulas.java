@@ -12,7 +12,8 @@ public final class PadFormulas {
             "force in the middle of the pad, stiff faces", "uneven pressure under bent flanges");
 
     /** Cork. */
-    public static final Formula CORK = new Formula("pad.cork", "Compression of a cork pad", "p = F t/(E A); k = E A/t; E 17.0 MPa",
+    public static final Formula CORK = new Formula("pad.cork", "Compression of a cork pad",
+            "p = F t/(E A); k = E A/t; E 17.0 MPa",
             "Procedia Structural Integrity 12 (2018) 317-329, Table 1 (E 17.0 +-1.8 MPa, collapse 0.78 +-0.06 MPa)",
             "agglomerated cork up to about 5 % strain", "creep over weeks, spread of the modulus of a tenth");
 

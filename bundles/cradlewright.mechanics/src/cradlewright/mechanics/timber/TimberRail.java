@@ -12,7 +12,7 @@ import cradlewright.mechanics.formula.Require;
  * @param width b across the load, m
  * @param depth h along the load, m
  * @param serviceClass dampness
- * @param duration the shortest action of the combination governs k_mod
+ * @param duration the shortest action of the combination (3.1.3(2)); check the lasting actions alone as well
  * @param gammaM partial factor, 1 to 3; recommended {@link #GAMMA_M}
  */
 public record TimberRail(TimberClass timber, double width, double depth, ServiceClass serviceClass, LoadDuration duration,
