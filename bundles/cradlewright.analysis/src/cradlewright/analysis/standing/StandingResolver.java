@@ -1,0 +1,191 @@
+package cradlewright.analysis.standing;
+
+import cradlewright.analysis.engine.Engine.FactKey;
+import cradlewright.analysis.engine.Engine.IdsKey;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.CarFacts;
+import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.facts.ContactFacts;
+import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.Fact;
+import cradlewright.analysis.facts.FixtureFacts;
+import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.facts.Hold;
+import cradlewright.analysis.facts.LiftPointFacts;
+import cradlewright.analysis.facts.MountFacts;
+import cradlewright.analysis.facts.PieceFacts;
+import cradlewright.analysis.facts.PieceKind;
+import cradlewright.analysis.facts.PlaceFacts;
+import cradlewright.analysis.facts.PlacementFacts;
+import cradlewright.analysis.facts.SetupFacts;
+import cradlewright.analysis.facts.ShimStackFacts;
+import cradlewright.analysis.facts.SlabFacts;
+import cradlewright.analysis.facts.Spot;
+import cradlewright.analysis.facts.StageFacts;
+import cradlewright.analysis.facts.StockFacts;
+import cradlewright.analysis.facts.VisitFacts;
+import cradlewright.analysis.standing.Compliances.Compliance;
+import cradlewright.mechanics.geometry.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Follows the references of one visit and notes what the files leave open. */
+final class StandingResolver {
+
+    private final Reader reader;
+    private final CarFacts car;
+    private final List<String> missing = new ArrayList<>();
+
+    StandingResolver(Reader reader, CarFacts car) {
+        this.reader = reader;
+        this.car = car;
+    }
+
+    Optional<Standing> resolve(String visitId) {
+        Optional<VisitFacts> visit = CarFacts.find(car.visits(), visitId);
+        Optional<StageFacts> stage = visit.flatMap(VisitFacts::stageId).flatMap(car::stage);
+        Optional<SetupFacts> setup = visit.flatMap(VisitFacts::setupId).flatMap(car::setup);
+        if (visit.isEmpty() || stage.isEmpty() || setup.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(resolve(visit.get(), stage.get(), setup.get()));
+    }
+
+    private Standing resolve(VisitFacts visit, StageFacts stage, SetupFacts setup) {
+        Optional<DollyFacts> dolly = find(DollyFacts.class, setup.dollyId(), "the dolly of " + setup.name());
+        Optional<GearFacts.Lift> lift = find(GearFacts.Lift.class, setup.liftId(), "the lift of " + setup.name());
+        Optional<GearFacts.Hoist> hoist = find(GearFacts.Hoist.class, setup.hoistId(), "the hoist of " + setup.name());
+        if (setup.kind() == CarrierKind.DOLLY && setup.dollyId().isEmpty()) {
+            missing.add(setup.name() + ": which dolly it stands on");
+        }
+        List<Support> supports = new ArrayList<>();
+        for (ContactFacts contact : setup.contacts()) {
+            support(contact, setup, dolly, lift).ifPresent(supports::add);
+        }
+        Optional<PlaceFacts> place = place(visit);
+        Optional<SlabFacts> slab = place.flatMap(PlaceFacts::slabId).flatMap(id -> reader.read(new FactKey<>(SlabFacts.class, id)));
+        return new Standing(car, visit, stage, setup, dolly, lift, hoist, supports, stillFast(setup), place, slab, missing);
+    }
+
+    private <T extends Fact> Optional<T> find(Class<T> type, Optional<String> id, String what) {
+        Optional<T> found = id.flatMap(i -> reader.read(new FactKey<>(type, i)));
+        if (id.isPresent() && found.isEmpty()) {
+            missing.add(what + " (the file names one that is not in the shop)");
+        }
+        return found;
+    }
+
+    private Optional<PlaceFacts> place(VisitFacts visit) {
+        for (String id : reader.read(new IdsKey<>(PlacementFacts.class))) {
+            Optional<PlacementFacts> placement = reader.read(new FactKey<>(PlacementFacts.class, id));
+            if (placement.flatMap(PlacementFacts::visitId).filter(visit.id()::equals).isPresent()) {
+                return placement.flatMap(PlacementFacts::placeId).flatMap(place -> reader.read(new FactKey<>(PlaceFacts.class, place)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private List<MountFacts> stillFast(SetupFacts setup) {
+        boolean shell = carries(setup, PieceKind.SHELL);
+        boolean chassis = carries(setup, PieceKind.CHASSIS);
+        if (!shell || chassis || setup.kind() == CarrierKind.CHASSIS) {
+            return List.of();
+        }
+        return car.mounts().stream().filter(mount -> mount.fast().orElse(false)).toList();
+    }
+
+    private boolean carries(SetupFacts setup, PieceKind kind) {
+        return setup.pieceIds().stream().flatMap(id -> CarFacts.find(car.pieces(), id).stream()).map(PieceFacts::kind)
+                .anyMatch(kind::equals);
+    }
+
+    private Optional<Support> support(ContactFacts contact, SetupFacts setup, Optional<DollyFacts> dolly, Optional<GearFacts.Lift> lift) {
+        Optional<MountFacts> mount = contact.mountId().flatMap(car::mount);
+        Optional<LiftPointFacts> liftPoint = contact.liftPointId().flatMap(car::liftPoint);
+        Optional<Vec3> onCar = mount.flatMap(MountFacts::position).or(() -> liftPoint.flatMap(LiftPointFacts::position)).map(Spot::at)
+                .or(contact::point);
+        if (onCar.isEmpty()) {
+            missing.add(contact.name() + ": where on the car it holds (measure the mount or lift point from the marks)");
+            return Optional.empty();
+        }
+        Holder holder = holder(contact, dolly, lift);
+        Optional<String> fixturePad = holder instanceof Holder.OnFixture on ? on.fixture().padId() : Optional.empty();
+        Optional<StockFacts.Pad> pad = contact.padId().or(() -> fixturePad).flatMap(id -> reader.read(new FactKey<>(StockFacts.Pad.class, id)));
+        Hold hold = contact.hold().orElseGet(() -> holder instanceof Holder.OnFixture on ? on.fixture().hold() : Hold.RESTS);
+        Optional<ShimStackFacts> shims = contact.shims().or(() -> mount.flatMap(MountFacts::onDolly));
+        Compliance compliance = compliance(contact, holder, pad);
+        Vec3 inCarrier = toCarrier(onCar.get(), setup);
+        Optional<Double> gap = gap(contact, holder, dolly, pad, shims, inCarrier);
+        return Optional.of(new Support(contact.id(), contact.name(), onCar.get(), inCarrier, contact.normal(), hold, mount, liftPoint,
+                holder, pad, compliance.value(), compliance.assumed(), gap.orElse(0.0), gap.isPresent(), shims));
+    }
+
+    private Holder holder(ContactFacts contact, Optional<DollyFacts> dolly, Optional<GearFacts.Lift> lift) {
+        if (contact.carrierId().isEmpty()) {
+            return new Holder.Unknown();
+        }
+        String id = contact.carrierId().get();
+        Optional<FixtureFacts> fixture = dolly.flatMap(d -> d.fixture(id));
+        if (fixture.isPresent()) {
+            return new Holder.OnFixture(fixture.get());
+        }
+        Optional<GearFacts.ArmFacts> arm = lift.flatMap(l -> CarFacts.find(l.arms(), id));
+        if (arm.isPresent()) {
+            return new Holder.OnArm(lift.get(), arm.get());
+        }
+        Optional<MountFacts> mount = car.mount(id);
+        if (mount.isPresent()) {
+            return new Holder.OnChassis(mount.get());
+        }
+        Optional<GearFacts> gear = reader.read(new FactKey<>(GearFacts.class, id));
+        if (gear.isPresent()) {
+            return gear.get() instanceof GearFacts.Strap strap ? new Holder.InStrap(strap) : new Holder.OnStand(gear.get());
+        }
+        missing.add(contact.name() + ": what it rests on (the file names something that is not in the shop)");
+        return new Holder.Unknown();
+    }
+
+    private static Compliance compliance(ContactFacts contact, Holder holder, Optional<StockFacts.Pad> pad) {
+        if (contact.compliance().isPresent()) {
+            return new Compliance(contact.compliance().get().si(), false);
+        }
+        Compliance soft = pad.map(Compliances::ofPad).orElseGet(() -> new Compliance(Compliances.BARE_STEEL, true));
+        if (holder instanceof Holder.OnArm on) {
+            Compliance armAlone = Compliances.ofStiffness(on.arm().stiffness(), Compliances.UNKNOWN_ARM);
+            return armAlone.plus(Compliances.ofStiffness(on.arm().padStiffness(), Compliances.UNKNOWN_PAD));
+        }
+        if (holder instanceof Holder.InStrap in) {
+            return Compliances.ofStiffness(in.strap().stiffness(), Compliances.UNKNOWN_STRAP);
+        }
+        return soft;
+    }
+
+    private static Vec3 toCarrier(Vec3 p, SetupFacts setup) {
+        double c = Math.cos(setup.heading());
+        double s = Math.sin(setup.heading());
+        return new Vec3(c * p.x() - s * p.y(), s * p.x() + c * p.y(), p.z()).plus(setup.shift());
+    }
+
+    /**
+     * Returns by how much a support is low: measured, or height of the mount less the height of what stands below it. Only the twist of
+     * these numbers acts on the forces, a common offset or slope does not.
+     */
+    private static Optional<Double> gap(ContactFacts contact, Holder holder, Optional<DollyFacts> dolly, Optional<StockFacts.Pad> pad,
+            Optional<ShimStackFacts> shims, Vec3 inCarrier) {
+        if (contact.gap().isPresent()) {
+            return contact.gap().map(v -> v.si());
+        }
+        if (!(holder instanceof Holder.OnFixture on) || on.fixture().height().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Vec3> node = on.fixture().nodeId().flatMap(id -> dolly.flatMap(d -> d.node(id))).flatMap(n -> n.at());
+        Optional<Double> stack = shims.isPresent() ? shims.get().height() : Optional.of(0.0);
+        Optional<Double> padHeight = pad.isPresent() ? pad.get().thickness().map(v -> v.si()) : Optional.of(0.0);
+        if (node.isEmpty() || stack.isEmpty() || padHeight.isEmpty()) {
+            return Optional.empty();
+        }
+        double top = node.get().z() + on.fixture().height().get().si() + padHeight.get() + stack.get();
+        return Optional.of(inCarrier.z() - top);
+    }
+}

@@ -1,0 +1,75 @@
+package cradlewright.analysis.standing;
+
+import cradlewright.analysis.engine.Key;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.CarFacts;
+import cradlewright.analysis.facts.PartFacts;
+import cradlewright.analysis.facts.PieceFacts;
+import cradlewright.analysis.facts.Spot;
+import cradlewright.analysis.facts.TemporaryLoadFacts;
+import cradlewright.analysis.facts.Value;
+import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.mass.MassPoint;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What is carried at a visit: the parts of the carried pieces that are on at its stage, and its temporary loads.
+ *
+ * @param carId the car
+ * @param visitId the visit
+ */
+public record WeightKey(String carId, String visitId) implements Key<Weight> {
+
+    @Override
+    public Weight compute(Reader reader) {
+        Optional<Standing> standing = reader.read(new StandingKey(carId, visitId));
+        return standing.map(WeightKey::of).orElseGet(() -> new Weight(List.of(), List.of(), 0, List.of()));
+    }
+
+    /** Weighs one standing. */
+    static Weight of(Standing standing) {
+        Tally tally = new Tally();
+        Set<String> on = new HashSet<>(standing.stage().partIds());
+        CarFacts car = standing.car();
+        for (PieceFacts piece : car.pieces()) {
+            if (standing.setup().pieceIds().contains(piece.id())) {
+                piece.parts().stream().filter(part -> on.contains(part.id())).forEach(tally::add);
+            }
+        }
+        for (TemporaryLoadFacts load : car.temporaryLoads()) {
+            if (standing.stage().loadIds().contains(load.id())) {
+                tally.add(load.name(), load.mass(), load.position());
+            }
+        }
+        return new Weight(tally.known, tally.missing, tally.guessedMass, tally.guessed);
+    }
+
+    private static final class Tally {
+        private final List<MassPoint> known = new ArrayList<>();
+        private final List<String> missing = new ArrayList<>();
+        private final List<String> guessed = new ArrayList<>();
+        private double guessedMass;
+
+        void add(PartFacts part) {
+            add(part.name(), part.mass(), part.position());
+        }
+
+        void add(String name, Optional<Value> mass, Optional<Spot> position) {
+            if (mass.isEmpty() || position.isEmpty()) {
+                missing.add(name + (mass.isEmpty() ? ": mass" : ": balance point"));
+                return;
+            }
+            Value m = mass.get();
+            Spot spot = position.get();
+            known.add(new MassPoint(m.si(), spot.at(), m.u(), new Vec3(spot.u(), spot.u(), spot.u()), MassPoint.NO_COMMON_SCALE));
+            if (m.guessed()) {
+                guessedMass += m.si();
+                guessed.add(name);
+            }
+        }
+    }
+}
