@@ -21,6 +21,7 @@ public final class FoldedSection {
     private static final double STEEP = Math.sqrt(0.5) - 1e-12;
     private static final double HOLDING_EDGE = 0.2;
     private static final int ARC_POINTS = 16;
+    private static final List<Plate.Kind> TWO_FLANGES = List.of(Plate.Kind.OUTSTAND, Plate.Kind.INTERNAL, Plate.Kind.OUTSTAND);
 
     private final String name;
     private final List<SectionPoint> corners;
@@ -69,8 +70,8 @@ public final class FoldedSection {
     /** Channel, web upright on the left, flanges to the right; outside measures, m. */
     public static FoldedSection channel(double height, double width, double thickness, double innerRadius) {
         double h = thickness / 2;
-        return of("channel", List.of(new SectionPoint(width, height - h), new SectionPoint(h, height - h),
-                new SectionPoint(h, h), new SectionPoint(width, h)), thickness, innerRadius);
+        return new FoldedSection("channel", List.of(new SectionPoint(width, height - h), new SectionPoint(h, height - h),
+                new SectionPoint(h, h), new SectionPoint(width, h)), thickness, innerRadius, true, TWO_FLANGES);
     }
 
     /**
@@ -96,8 +97,8 @@ public final class FoldedSection {
     /** Zed, upper flange to the left, lower to the right; outside measures, flange width includes the web, m. */
     public static FoldedSection zed(double height, double flange, double thickness, double innerRadius) {
         double h = thickness / 2;
-        return of("zed", List.of(new SectionPoint(h - flange, height - h), new SectionPoint(0, height - h),
-                new SectionPoint(0, h), new SectionPoint(flange - h, h)), thickness, innerRadius);
+        return new FoldedSection("zed", List.of(new SectionPoint(h - flange, height - h), new SectionPoint(0, height - h),
+                new SectionPoint(0, h), new SectionPoint(flange - h, h)), thickness, innerRadius, true, TWO_FLANGES);
     }
 
     /** Hat, brims below, top closed; outside measures: height, width over the top, width over the brims, m. */

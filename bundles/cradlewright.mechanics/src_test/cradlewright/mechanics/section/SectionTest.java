@@ -260,6 +260,8 @@ class SectionTest {
         List<Plate> weakFold = FoldedSection.of("web with a narrow edge fold", List.of(new SectionPoint(0.018, 0.1),
                 new SectionPoint(0, 0.1), new SectionPoint(0, 0), new SectionPoint(0.05, 0)), 0.002, 0.002).properties().plates();
         assertEquals(Plate.Kind.OUTSTAND, weakFold.get(1).kind(), "18 mm cannot hold a 100 mm web");
+        assertEquals(Plate.Kind.INTERNAL, FoldedSection.channel(0.2, 0.03, 0.002, 0.002).properties().plates().get(1).kind(),
+                "the web of a channel lies between two flanges");
         List<Plate> box = HollowSection.rectangular(0.060, 0.040, 0.003).plates();
         assertEquals(4, box.size());
         assertEquals(0.051, box.get(0).width(), 1e-12, "h - 3 t as in the steel tables");

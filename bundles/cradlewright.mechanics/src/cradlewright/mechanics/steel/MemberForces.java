@@ -1,0 +1,31 @@
+package cradlewright.mechanics.steel;
+
+import cradlewright.mechanics.formula.Require;
+
+/**
+ * Forces and moments on a cross-section in the axes of its drawing (y right, z up, x towards the viewer).
+ *
+ * @param n axial force at the centroid, tension positive, N
+ * @param vy shear along y, N
+ * @param vz shear along z, N
+ * @param t torque about the shear centre, N*m
+ * @param my moment about y, above zero pulls the upper side, N*m
+ * @param mz moment about z, above zero presses the right side, N*m
+ */
+public record MemberForces(double n, double vy, double vz, double t, double my, double mz) {
+
+    /** Refuses values that are not finite. */
+    public MemberForces {
+        Require.finite(n, "axial force");
+        Require.finite(vy, "shear along y");
+        Require.finite(vz, "shear along z");
+        Require.finite(t, "torque");
+        Require.finite(my, "moment about y");
+        Require.finite(mz, "moment about z");
+    }
+
+    /** All forces times a factor. */
+    public MemberForces times(double factor) {
+        return new MemberForces(factor * n, factor * vy, factor * vz, factor * t, factor * my, factor * mz);
+    }
+}

@@ -1,0 +1,2 @@
+/** Tests of grades and resistances against standards, worked examples and independent solutions. */
+package cradlewright.mechanics.steel;
