@@ -1,0 +1,116 @@
+package cradlewright.model.io;
+
+import cradlewright.quantity.QuantityFormatException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.eclipse.emf.common.util.Enumerator;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.xmi.FeatureNotFoundException;
+import org.eclipse.emf.ecore.xmi.IllegalValueException;
+import org.eclipse.emf.ecore.xmi.UnresolvedReferenceException;
+
+/** Says in words what the loader could not take over from a file, and closes the file for writing when there is any. */
+final class LoadProblems {
+
+    private static final int MOST_LISTED = 200;
+
+    private final ShopFile file;
+    private final List<ReadProblem> problems = new ArrayList<>();
+
+    LoadProblems(ShopFile file) {
+        this.file = file;
+    }
+
+    /** Returns the problems of the file after loading, at most 200 and a line that tells how many more there are. */
+    List<ReadProblem> list() {
+        file.resource().getErrors().forEach(this::translate);
+        if (problems.isEmpty()) {
+            return problems;
+        }
+        file.close(ShopFile.State.INCOMPLETE);
+        if (problems.size() <= MOST_LISTED) {
+            return problems;
+        }
+        List<ReadProblem> listed = new ArrayList<>(problems.subList(0, MOST_LISTED));
+        listed.add(ReadProblem.of(file.path(), 0, (problems.size() - MOST_LISTED) + " more problems in this file are not listed",
+                "mend the first ones and open the shop again", Severity.ERROR));
+        return listed;
+    }
+
+    private void translate(Resource.Diagnostic error) {
+        if (error instanceof IllegalValueException e) {
+            illegal(e);
+        } else if (error instanceof UnresolvedReferenceException e) {
+            unresolved(e);
+        } else if (error instanceof FeatureNotFoundException e) {
+            unknown(e);
+        } else {
+            problems.add(ReadProblem.of(file.path(), error.getLine(), error.getMessage(),
+                    "correct the spelling, or delete the element", severity()));
+        }
+    }
+
+    private void illegal(IllegalValueException e) {
+        EStructuralFeature feature = e.getFeature();
+        String words = Words.of(feature);
+        Throwable cause = e.getCause();
+        if (e.getValue() instanceof EObject value) {
+            add(e.getObject(), feature, words + " refers to a " + Words.name(value) + ", a "
+                    + Words.of(feature.getEType()) + " is wanted", "refer to the right object, or delete the reference",
+                    e.getLine());
+        } else if (cause instanceof QuantityFormatException quantity) {
+            add(e.getObject(), feature, words + ": " + quantity.what(), quantity.mend(), e.getLine());
+        } else {
+            String found = Words.quote(String.valueOf(e.getValue()));
+            add(e.getObject(), feature, words + ": " + found + " is not " + wanted(feature), "write " + wanted(feature),
+                    e.getLine());
+        }
+    }
+
+    private static String wanted(EStructuralFeature feature) {
+        Class<?> type = feature.getEType().getInstanceClass();
+        if (type != null && type.isEnum()) {
+            return Arrays.stream(type.getEnumConstants()).map(constant -> ((Enumerator) constant).getLiteral())
+                    .collect(Collectors.joining(" or "));
+        }
+        if (type == boolean.class || type == Boolean.class) {
+            return "true or false";
+        }
+        return type == int.class || type == Integer.class ? "a whole number" : "a " + Words.of(feature.getEType());
+    }
+
+    private void unresolved(UnresolvedReferenceException e) {
+        EStructuralFeature feature = e.getFeature();
+        add(e.getObject(), feature, Words.of(feature) + " refers to " + Words.quote(String.valueOf(e.getReference()))
+                + ", which no object in this file has as its id",
+                "correct the id; when the object lies in another file write an element <" + feature.getName()
+                        + " href=\"" + ShopResource.reference("...") + "\"/> instead",
+                e.getLine());
+    }
+
+    private void add(EObject object, EStructuralFeature feature, String what, String mend, int line) {
+        ReadProblem problem = file.problem(object, feature.getName(), what, mend, severity());
+        boolean textOfAList = feature.isMany() && !(feature instanceof EReference) && line > 0;
+        problems.add(textOfAList ? new ReadProblem(problem.file(), line, problem.objectId(), problem.objectName(), what, mend,
+                problem.severity()) : problem);
+    }
+
+    private void unknown(FeatureNotFoundException e) {
+        String what = Words.quote(e.getName()) + " is not known here";
+        String mend = file.state() == ShopFile.State.NEWER
+                ? "nothing to do: it stays in the file"
+                : "correct the spelling, or delete it";
+        problems.add(e.getObject() == null ? ReadProblem.of(file.path(), e.getLine(), what, mend, severity())
+                : file.problem(e.getObject(), e.getName(), what, mend, severity()));
+    }
+
+    /** What a newer file holds beyond this program is no mistake of the file. */
+    private Severity severity() {
+        return file.state() == ShopFile.State.NEWER ? Severity.WARNING : Severity.ERROR;
+    }
+}

@@ -1,0 +1,171 @@
+package cradlewright.model.io;
+
+import cradlewright.model.base.FileRoot;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Saves files of a shop so that at every moment either the old or the new one is whole: written beside, forced to disk,
+ * then renamed. The last three versions are kept below {@code .versions}. A file that somebody else changed since it was
+ * read is not overwritten; mine is kept beside it as {@code name.mine}.
+ *
+ * <p>Between looking whether the file changed and renaming lies a moment in which another program could still write it;
+ * that is not guarded against.
+ */
+public final class ShopWriter {
+
+    /** How many earlier versions of each file are kept. */
+    static final int KEPT = 3;
+
+    private static final String VERSIONS = ".versions";
+    private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS").withZone(ZoneOffset.UTC);
+
+    private final ShopFolder shop;
+    private final Clock clock;
+
+    /**
+     * @param shop the shop whose files are saved
+     * @param clock gives the times in the names of earlier versions
+     */
+    public ShopWriter(ShopFolder shop, Clock clock) {
+        this.shop = shop;
+        this.clock = clock;
+    }
+
+    /**
+     * Saves one file.
+     *
+     * @throws IOException when the disk does not take it; the old file is still whole then
+     */
+    public SaveOutcome save(ShopFile file) throws IOException {
+        Path target = shop.directory().resolve(file.path());
+        if (file.state() != ShopFile.State.WRITABLE) {
+            return new SaveOutcome(SaveOutcome.Kind.REFUSED, target,
+                    file.path() + " was not saved: it " + file.state().words() + ".");
+        }
+        Text text;
+        try {
+            text = text(file);
+        } catch (Refused refused) {
+            return new SaveOutcome(SaveOutcome.Kind.REFUSED, target, "Not saved. " + refused.in(file.path()).text() + ".");
+        }
+        Optional<byte[]> onDisk = Files.exists(target) ? Optional.of(Files.readAllBytes(target)) : Optional.empty();
+        if (!onDisk.map(Digest::of).equals(file.digest())) {
+            Path mine = free(target.resolveSibling(target.getFileName() + ".mine"));
+            write(mine, text.bytes());
+            return new SaveOutcome(SaveOutcome.Kind.KEPT_AS_MINE, mine, file.path()
+                    + " was changed by somebody else since it was read and was left alone; what you have is now in "
+                    + mine.getFileName() + ". Open the shop again and compare.");
+        }
+        if (onDisk.isPresent()) {
+            keep(file.path(), onDisk.get());
+        }
+        write(target, text.bytes());
+        file.setDigest(Digest.of(text.bytes()));
+        file.resource().rememberPlaces(text.tree());
+        return new SaveOutcome(SaveOutcome.Kind.SAVED, target, file.path() + " is saved.");
+    }
+
+    /**
+     * A file as it would be saved.
+     *
+     * @param bytes what goes to disk
+     * @param tree the same, read back through the gate
+     */
+    record Text(byte[] bytes, XmlElement tree) {
+    }
+
+    /**
+     * Returns the text of a file as it would be saved.
+     *
+     * @throws Refused when the contents cannot be written as a file that this program reads
+     */
+    static Text text(ShopFile file) throws Refused {
+        FileRoot root = file.root().orElseThrow(() -> new Refused(0, "the file has no object at its top", "open the shop again"));
+        root.setSchema(Schema.CURRENT);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            file.resource().save(out, ShopResource.saveOptions());
+        } catch (IOException | RuntimeException e) {
+            // Loose objects that are referred to, and characters that XML cannot hold, surface as various exceptions here.
+            throw new Refused(0, "the contents cannot be written: " + e.getMessage(),
+                    "undo the last change, or delete unusual characters from names and notes");
+        }
+        byte[] bytes = out.toByteArray();
+        return new Text(bytes, SafeXml.read(bytes, file.path()).root());
+    }
+
+    private void keep(String path, byte[] old) throws IOException {
+        Path folder = shop.directory().resolve(VERSIONS).resolve(path);
+        Files.createDirectories(folder);
+        write(free(folder.resolve(STAMP.format(clock.instant()))), old);
+        List<Path> versions = versions(folder);
+        for (Path oldest : versions.subList(0, Math.max(versions.size() - KEPT, 0))) {
+            Files.delete(oldest);
+        }
+    }
+
+    private static List<Path> versions(Path folder) throws IOException {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return new ArrayList<>(entries.sorted().toList());
+        }
+    }
+
+    private static Path free(Path wanted) {
+        Path path = wanted;
+        for (int i = 2; Files.exists(path); i++) {
+            path = wanted.resolveSibling(wanted.getFileName() + "-" + i);
+        }
+        return path;
+    }
+
+    private static void write(Path target, byte[] bytes) throws IOException {
+        Files.createDirectories(target.getParent());
+        Path beside = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".new");
+        try {
+            try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
+                ByteBuffer buffer = ByteBuffer.wrap(bytes);
+                while (buffer.hasRemaining()) {
+                    channel.write(buffer);
+                }
+                channel.force(true);
+            }
+            move(beside, target);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+        forceFolder(target.getParent());
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            // Some network drives: a plain replacement is the best there is, and the last versions are kept.
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static void forceFolder(Path folder) {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException e) {
+            // Windows does not open folders; there the rename is on disk with the file itself.
+            return;
+        }
+    }
+}

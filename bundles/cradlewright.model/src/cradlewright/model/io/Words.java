@@ -1,0 +1,44 @@
+package cradlewright.model.io;
+
+import cradlewright.model.base.Identified;
+import cradlewright.model.base.Named;
+import java.util.Locale;
+import org.eclipse.emf.ecore.ENamedElement;
+import org.eclipse.emf.ecore.EObject;
+
+/** Turns names of the metamodel and found text into words for messages. */
+final class Words {
+
+    private static final int LONGEST_QUOTE = 60;
+
+    private Words() {
+    }
+
+    /** Returns {@code sheet thickness} for {@code sheetThickness}. */
+    static String of(ENamedElement element) {
+        return element.getName().replaceAll("([a-z])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
+    }
+
+    /** Returns kind and name of an object, as in {@code lift point "left sill"}. */
+    static String name(EObject object) {
+        String kind = of(object.eClass());
+        boolean named = object instanceof Named n && n.getName() != null && !n.getName().isBlank();
+        return named ? kind + " " + quote(((Named) object).getName()) : kind;
+    }
+
+    /** Returns the id of the object or of the nearest one around it that has one; empty when there is none. */
+    static String id(EObject object) {
+        for (EObject at = object; at != null; at = at.eContainer()) {
+            if (at instanceof Identified identified && identified.getId() != null) {
+                return identified.getId();
+            }
+        }
+        return "";
+    }
+
+    /** Quotes found text: control characters replaced, long text cut. */
+    static String quote(String found) {
+        String plain = found.replaceAll("\\p{Cntrl}", "?");
+        return "\"" + (plain.length() > LONGEST_QUOTE ? plain.substring(0, LONGEST_QUOTE) + "..." : plain) + "\"";
+    }
+}
