@@ -1,0 +1,116 @@
+package cradlewright.mechanics.frame;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import cradlewright.mechanics.geometry.Vec3;
+
+/**
+ * Statics and bending of one straight member from its near end on (method of initial parameters): exact for loads at points
+ * and uniform loads. See {@link FrameFormulas#ALONG_MEMBER} and {@link FrameFormulas#SPAN_LOADS}.
+ */
+final class BeamSpan {
+
+    private final MemberSection section;
+    private final double length;
+
+    BeamSpan(MemberSection section, double length) {
+        this.section = section;
+        this.length = length;
+    }
+
+    /** d^n/n!, 0 before the start of the load. */
+    private static double growth(double d, int n) {
+        double value = 1;
+        for (int i = 1; i <= n; i++) {
+            value *= d / i;
+        }
+        return value;
+    }
+
+    /** The action on the near end as a first load of the span, then those loads that have begun before the cut. */
+    private static List<SpanLoad> before(double x, CutSide side, double[] nearForces, List<SpanLoad> loads) {
+        List<SpanLoad> begun = new ArrayList<>();
+        begun.add(new SpanLoad(0, 0, Vectors.vector(nearForces, 0), Vectors.vector(nearForces, 3)));
+        for (SpanLoad load : loads) {
+            if (load.start() < x || load.start() == x && side == CutSide.AFTER) {
+                begun.add(load);
+            }
+        }
+        return begun;
+    }
+
+    /** Internal forces at the distance x under the action {@code nearForces} on the near end and the loads of the span. */
+    InternalForces forces(double x, CutSide side, double[] nearForces, List<SpanLoad> loads) {
+        double n = 0;
+        double vy = 0;
+        double vz = 0;
+        double t = 0;
+        double my = 0;
+        double mz = 0;
+        for (SpanLoad load : before(x, side, nearForces, loads)) {
+            double g0 = growth(x - load.start(), load.order());
+            double g1 = growth(x - load.start(), load.order() + 1);
+            Vec3 f = load.force();
+            Vec3 m = load.moment();
+            n -= f.x() * g0;
+            vy -= f.y() * g0;
+            vz -= f.z() * g0;
+            t -= m.x() * g0;
+            my -= m.y() * g0 + f.z() * g1;
+            mz -= m.z() * g0 - f.y() * g1;
+        }
+        return new InternalForces(n, vy, vz, t, my, mz);
+    }
+
+    /** Movement at the distance x, member axes, if the near end moves by {@code near}. */
+    Motion motion(double x, Motion near, double[] nearForces, List<SpanLoad> loads) {
+        Vec3 shift = near.at(new Vec3(x, 0, 0)).translation();
+        Vec3 turn = near.rotation();
+        double ea = section.e() * section.area();
+        double gj = section.g() * section.j();
+        double eiy = section.e() * section.iy();
+        double eiz = section.e() * section.iz();
+        double gay = section.g() * section.shearAreaY();
+        double gaz = section.g() * section.shearAreaZ();
+        for (SpanLoad load : before(x, CutSide.BEFORE, nearForces, loads)) {
+            double d = x - load.start();
+            double g1 = growth(d, load.order() + 1);
+            double g2 = growth(d, load.order() + 2);
+            double g3 = growth(d, load.order() + 3);
+            Vec3 f = load.force();
+            Vec3 m = load.moment();
+            turn = turn.minus(new Vec3(m.x() * g1 / gj, (m.y() * g1 + f.z() * g2) / eiy, (m.z() * g1 - f.y() * g2) / eiz));
+            shift = shift.minus(new Vec3(f.x() * g1 / ea, (m.z() * g2 - f.y() * g3) / eiz + f.y() * g1 / gay,
+                    f.z() * g1 / gaz - (m.y() * g2 + f.z() * g3) / eiy));
+        }
+        return new Motion(shift, turn);
+    }
+
+    /** What the near end must supply so that the loads of the span are carried with nothing acting on the far end. */
+    double[] cantileverForces(List<SpanLoad> loads) {
+        InternalForces far = forces(length, CutSide.AFTER, new double[6], loads);
+        return new double[] {far.n(), far.vy(), far.vz(), far.t(), far.my() - far.vz() * length, far.mz() + far.vy() * length};
+    }
+
+    /** Actions on both ends of the member when both are held fast, member axes, twelve numbers. */
+    double[] fixedEndForces(double[][] stiffness, List<SpanLoad> loads) {
+        double[] near = cantileverForces(loads);
+        Motion far = motion(length, new Motion(Vec3.ZERO, Vec3.ZERO), near, loads);
+        double[] back = new double[12];
+        for (Dof dof : Dof.values()) {
+            back[6 + dof.ordinal()] = -far.component(dof);
+        }
+        double[] forces = Vectors.times(stiffness, back);
+        for (int i = 0; i < 6; i++) {
+            forces[i] += near[i];
+        }
+        return forces;
+    }
+
+    /** Sum of the loads with its moment about the near end, member axes. */
+    ForceMoment sum(List<SpanLoad> loads) {
+        double[] near = cantileverForces(loads);
+        return new ForceMoment(Vectors.vector(near, 0), Vectors.vector(near, 3)).times(-1);
+    }
+}

@@ -1,0 +1,2 @@
+/** Space frames of Timoshenko members: stiffness, loads, member forces, free bodies condensed to their contacts. */
+package cradlewright.mechanics.frame;
