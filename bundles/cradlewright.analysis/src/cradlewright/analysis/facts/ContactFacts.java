@@ -9,7 +9,9 @@ import java.util.Optional;
  * @param mountId the body mount that rests there, if it is one
  * @param liftPointId the lift point that rests there, if it is one
  * @param point the place in car axes if it is neither
- * @param carrierId fixture, stand, arm or strap below or above
+ * @param carrierId id of the fixture, stand, trestle, arm, strap or chassis mount that carries here; also kept when the shop
+ *     has nothing of that id, so that a check can say so
+ * @param holeId where on the hoist the strap hangs
  * @param normal direction of the push on the piece, of length one; upward unless stated
  * @param hold how it holds; the fixture's own when empty
  * @param padId pad type in stock
@@ -19,6 +21,6 @@ import java.util.Optional;
  * @param pinStep which pin step a stand is set to, from the lowest = 0
  */
 public record ContactFacts(String id, String name, Optional<String> mountId, Optional<String> liftPointId, Optional<Vec3> point,
-        Optional<String> carrierId, Vec3 normal, Optional<Hold> hold, Optional<String> padId, Optional<ShimStackFacts> shims,
+        Optional<String> carrierId, Optional<String> holeId, Vec3 normal, Optional<Hold> hold, Optional<String> padId, Optional<ShimStackFacts> shims,
         Optional<Value> gap, Optional<Value> compliance, Optional<Integer> pinStep) implements Fact {
 }

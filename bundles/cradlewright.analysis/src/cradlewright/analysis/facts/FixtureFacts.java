@@ -2,6 +2,7 @@ package cradlewright.analysis.facts;
 
 import cradlewright.mechanics.geometry.Vec3;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * A fixture on a dolly that takes one body mount.
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param capacity in N
  * @param basis what the capacity is rated by
  */
-public record FixtureFacts(String id, String name, Optional<String> nodeId, Optional<Value> height, Vec3 offset, Optional<String> padId,
-        Hold hold, Optional<String> boltId, int boltCount, Optional<Value> capacity, Optional<Basis> basis) implements Fact {
+public record FixtureFacts(String id, String name, Optional<String> nodeId, Optional<Value> height, Vec3 offset,
+        Optional<String> padId, Hold hold, Optional<String> boltId, OptionalInt boltCount, Optional<Value> capacity,
+        Optional<Basis> basis) implements Fact {
 }

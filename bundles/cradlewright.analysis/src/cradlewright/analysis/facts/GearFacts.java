@@ -3,6 +3,7 @@ package cradlewright.analysis.facts;
 import cradlewright.mechanics.geometry.Vec3;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Lifting gear and what else carries a piece; masses in kg, lengths in m, angles in rad. */
 public sealed interface GearFacts extends Fact {
@@ -36,8 +37,22 @@ public sealed interface GearFacts extends Fact {
             Optional<Value> padStiffness) implements Fact {
     }
 
-    /** A hoist. */
-    record Hoist(String id, String name, Examination examination, Optional<Value> ratedLoad) implements GearFacts {
+    /**
+     * A hoist.
+     *
+     * @param holes where its hook may go
+     */
+    record Hoist(String id, String name, Examination examination, Optional<Value> ratedLoad, List<HoleFacts> holes)
+            implements GearFacts {
+    }
+
+    /**
+     * Where the hook of a hoist may go.
+     *
+     * @param at in the axes of the hoist
+     * @param ratedLoad what the hoist may lift there, in kg
+     */
+    record HoleFacts(String id, String name, Optional<Vec3> at, Optional<Value> ratedLoad) implements Fact {
     }
 
     /**
@@ -66,7 +81,7 @@ public sealed interface GearFacts extends Fact {
      * @param steps number of steps
      */
     record Stand(String id, String name, Examination examination, Optional<Value> ratedLoad, Optional<Boolean> perPair,
-            Optional<Value> lowest, Optional<Value> step, int steps) implements GearFacts {
+            Optional<Value> lowest, Optional<Value> step, OptionalInt steps) implements GearFacts {
     }
 
     /** A trestle. */

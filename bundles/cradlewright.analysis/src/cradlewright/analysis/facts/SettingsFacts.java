@@ -36,6 +36,13 @@ public record SettingsFacts(double personMass, double leanForce, double barForce
 
     /** Twist that may remain after shimming, m. */
     public record ShimTolerance(double storing, double working, double welding) {
+
+        /** Refuses twists that no shims could reach. */
+        public ShimTolerance {
+            Require.positive(storing, "allowed twist for storing");
+            Require.positive(working, "allowed twist for working");
+            Require.positive(welding, "allowed twist for welding");
+        }
     }
 
     /** Returns the values that apply until the shop settles its own: common practice, no source. */

@@ -10,20 +10,20 @@ import java.util.Optional;
  */
 public record ShimStackFacts(List<ShimFacts> shims) {
 
-    /** Returns the height of the stack in m, or nothing when a thickness is missing. */
+    /** Returns the height of the stack in m, or nothing when a thickness or a count is missing. */
     public Optional<Double> height() {
         double sum = 0;
         for (ShimFacts shim : shims) {
-            if (shim.thickness().isEmpty()) {
+            if (shim.thickness().isEmpty() || shim.count().isEmpty()) {
                 return Optional.empty();
             }
-            sum += shim.count() * shim.thickness().get().si();
+            sum += shim.count().getAsInt() * shim.thickness().get().si();
         }
         return Optional.of(sum);
     }
 
-    /** Returns the number of pieces. */
+    /** Returns the number of pieces, taking one where nobody counted: the least it can be. */
     public int pieces() {
-        return shims.stream().mapToInt(ShimFacts::count).sum();
+        return shims.stream().mapToInt(shim -> shim.count().orElse(1)).sum();
     }
 }

@@ -20,7 +20,16 @@ public sealed interface StockFacts extends Fact {
 
     /** Sheet folded to a shape. */
     record Folded(String id, String name, Shape shape, Optional<Value> height, Optional<Value> width, Optional<Value> lip,
-            Optional<Value> thickness, Optional<Value> insideRadius, List<double[]> points) implements Section {
+            Optional<Value> thickness, Optional<Value> insideRadius, List<SheetCorner> points) implements Section {
+    }
+
+    /**
+     * A corner of the mid line of a folded section, in the plane of the section.
+     *
+     * @param y across the section, in m
+     * @param z along the section's height, in m
+     */
+    record SheetCorner(double y, double z) {
     }
 
     /** Shape of a folded section. */

@@ -8,9 +8,10 @@ import java.util.Optional;
  *
  * @param position where
  * @param direction of the force, of length one
- * @param kind what is done there
+ * @param kind what is done there; nothing when nobody said
  */
-public record WorkPointFacts(String id, String name, Optional<Spot> position, Optional<Vec3> direction, Kind kind) implements Fact {
+public record WorkPointFacts(String id, String name, Optional<Spot> position, Optional<Vec3> direction,
+        Optional<Kind> kind) implements Fact {
 
     /** What is done at a work point. */
     public enum Kind {
