@@ -115,7 +115,7 @@ final class StandingResolver {
         Hold hold = contact.hold().orElseGet(() -> holder instanceof Holder.OnFixture on ? on.fixture().hold() : Hold.RESTS);
         Optional<ShimStackFacts> shims = contact.shims().or(() -> mount.flatMap(MountFacts::onDolly));
         Compliance compliance = compliance(contact, holder, pad);
-        Vec3 inCarrier = toCarrier(onCar.get(), setup);
+        Vec3 inCarrier = Carriers.toCarrier(onCar.get(), setup);
         Optional<Double> gap = gap(contact, holder, dolly, pad, shims, inCarrier);
         return Optional.of(new Support(contact.id(), contact.name(), onCar.get(), inCarrier, contact.normal(), hold, mount, liftPoint,
                 holder, pad, compliance.value(), compliance.assumed(), gap.orElse(0.0), gap.isPresent(), shims));
@@ -159,12 +159,6 @@ final class StandingResolver {
             return Compliances.ofStiffness(in.strap().stiffness(), Compliances.UNKNOWN_STRAP);
         }
         return soft;
-    }
-
-    private static Vec3 toCarrier(Vec3 p, SetupFacts setup) {
-        double c = Math.cos(setup.heading());
-        double s = Math.sin(setup.heading());
-        return new Vec3(c * p.x() - s * p.y(), s * p.x() + c * p.y(), p.z()).plus(setup.shift());
     }
 
     /**

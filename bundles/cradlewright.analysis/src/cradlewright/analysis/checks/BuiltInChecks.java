@@ -1,0 +1,34 @@
+package cradlewright.analysis.checks;
+
+import cradlewright.analysis.check.Check;
+import cradlewright.analysis.check.CheckCatalogue;
+import cradlewright.analysis.checks.data.MissingMassCheck;
+import cradlewright.analysis.checks.data.VisitResolvedCheck;
+import cradlewright.analysis.checks.gear.ExaminationCheck;
+import cradlewright.analysis.checks.lift.GuessedMassCheck;
+import cradlewright.analysis.checks.lift.StillFastCheck;
+import cradlewright.analysis.checks.place.BoothTemperatureCheck;
+import cradlewright.analysis.checks.support.CutBracedCheck;
+import cradlewright.analysis.checks.support.ShimStackCheck;
+import cradlewright.analysis.checks.support.SupportConditionCheck;
+import cradlewright.analysis.checks.support.SupportInCutCheck;
+import java.util.List;
+
+/** The checks that come with the program, in the order in which people read them. */
+public final class BuiltInChecks {
+
+    private static final List<Check> ALL = List.of(
+            new VisitResolvedCheck(), new MissingMassCheck(),
+            new StillFastCheck(), new GuessedMassCheck(),
+            new SupportConditionCheck(), new SupportInCutCheck(), new CutBracedCheck(), new ShimStackCheck(),
+            new BoothTemperatureCheck(),
+            new ExaminationCheck());
+
+    private BuiltInChecks() {
+    }
+
+    /** Returns them as a catalogue. */
+    public static CheckCatalogue catalogue() {
+        return new CheckCatalogue(ALL);
+    }
+}

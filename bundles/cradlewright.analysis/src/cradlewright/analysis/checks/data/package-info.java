@@ -1,0 +1,2 @@
+/** Whether the files say enough for the other checks to answer. */
+package cradlewright.analysis.checks.data;

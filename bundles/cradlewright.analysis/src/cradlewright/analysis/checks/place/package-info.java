@@ -1,0 +1,2 @@
+/** Whether a place suits what stands there. */
+package cradlewright.analysis.checks.place;

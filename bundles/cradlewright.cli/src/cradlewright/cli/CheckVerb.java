@@ -1,0 +1,120 @@
+package cradlewright.cli;
+
+import cradlewright.analysis.check.CheckCatalogue;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.checks.BuiltInChecks;
+import cradlewright.analysis.engine.Engine;
+import cradlewright.analysis.engine.Progress;
+import cradlewright.analysis.facts.ShopSnapshot;
+import cradlewright.analysis.run.ShopAnswers;
+import cradlewright.analysis.run.ShopChecks;
+import cradlewright.report.UnitSystem;
+import cradlewright.report.html.HtmlReport;
+import cradlewright.report.json.JsonReport;
+import cradlewright.report.text.TextReport;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Checks a shop, or what is named of it. */
+@Command(name = "check", mixinStandardHelpOptions = true,
+        description = "Checks every car as it stands or hangs, every dolly and all lifting gear of a shop.")
+final class CheckVerb implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(index = "0", paramLabel = "SHOP", description = "folder of the shop")
+    private Path shop;
+
+    @Option(names = "--only", paramLabel = "NAME",
+            description = "only what has this in its name or is this id: a car, a visit, a dolly, a lift")
+    private String only;
+
+    @Option(names = "--check", paramLabel = "ID", description = "only the check with this id")
+    private String check;
+
+    @Option(names = "--day", paramLabel = "YYYY-MM-DD", description = "the day the answers are for; today if left out")
+    private String day;
+
+    @Option(names = "--units", defaultValue = "metric", description = "metric or inch (default: ${DEFAULT-VALUE})")
+    private UnitSystem units;
+
+    @Option(names = "--all", description = "write out what holds, too")
+    private boolean all;
+
+    @Option(names = "--json", description = "write JSON instead of text")
+    private boolean json;
+
+    @Option(names = "--html", paramLabel = "FOLDER", description = "also write pages with drawings into this folder")
+    private Path html;
+
+    @Option(names = "--strict", description = "exit with 5 when something is tight")
+    private boolean strict;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        LocalDate date = date();
+        ShopSnapshot snapshot = OpenShop.snapshot(shop, date, spec.commandLine().getErr());
+        Engine engine = new Engine();
+        engine.update(snapshot);
+        ShopAnswers answers = new ShopChecks(engine, catalogue()).ask(wanted(), Progress.NONE);
+        if (answers.subjects().isEmpty()) {
+            throw new BadInputException(
+                    "nothing in this shop is called " + only + ": run the check without --only to see the names of everything");
+        }
+        out.print(json ? new JsonReport().write(answers, date) : new TextReport(units, all).write(answers, date));
+        if (html != null) {
+            writeHtml(answers, engine, date);
+        }
+        return ExitCode.of(answers.worst(), strict);
+    }
+
+    private CheckCatalogue catalogue() {
+        CheckCatalogue catalogue = BuiltInChecks.catalogue();
+        if (check == null) {
+            return catalogue;
+        }
+        return new CheckCatalogue(List.of(catalogue.find(check).orElseThrow(() -> ExplainVerb.unknown(check))));
+    }
+
+    private LocalDate date() {
+        if (day == null) {
+            return LocalDate.now();
+        }
+        try {
+            return LocalDate.parse(day);
+        } catch (DateTimeParseException e) {
+            throw new BadInputException("--day " + day + " is no date: write it as 2026-03-31");
+        }
+    }
+
+    private Predicate<Subject> wanted() {
+        if (only == null) {
+            return subject -> true;
+        }
+        String part = only.toLowerCase(Locale.ROOT);
+        return subject -> subject.ownerId().equals(only) || subject.visitId().filter(only::equals).isPresent()
+                || subject.label().toLowerCase(Locale.ROOT).contains(part);
+    }
+
+    private void writeHtml(ShopAnswers answers, Engine engine, LocalDate date) {
+        try {
+            new HtmlReport(units).write(answers, engine, date, html);
+        } catch (IOException e) {
+            throw new BadInputException("the pages cannot be written into " + html + ": " + e.getMessage());
+        }
+    }
+}

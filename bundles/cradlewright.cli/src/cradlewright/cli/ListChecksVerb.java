@@ -1,0 +1,26 @@
+package cradlewright.cli;
+
+import cradlewright.analysis.check.Check;
+import cradlewright.analysis.checks.BuiltInChecks;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Lists the checks. */
+@Command(name = "list-checks", mixinStandardHelpOptions = true, description = "Lists all checks: id, question, clause.")
+final class ListChecksVerb implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        for (Check check : BuiltInChecks.catalogue().all()) {
+            out.printf("%-28s %s%n%-28s %s%n", check.info().id(), check.info().title(), "", check.info().clause());
+        }
+        return ExitCode.HELD;
+    }
+}

@@ -1,0 +1,61 @@
+package cradlewright.cli;
+
+import cradlewright.analysis.facts.ShopSnapshot;
+import cradlewright.analysis.importer.ShopImporter;
+import cradlewright.model.base.FileRoot;
+import cradlewright.model.io.ReadProblem;
+import cradlewright.model.io.Severity;
+import cradlewright.model.io.ShopFile;
+import cradlewright.model.io.ShopFolder;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+
+/** Reads a shop's folder for a verb. */
+final class OpenShop {
+
+    private OpenShop() {
+    }
+
+    /** Opens the folder; throws BadInputException when it is none. */
+    static ShopFolder folder(Path path) {
+        if (!Files.isDirectory(path)) {
+            throw new BadInputException(path + " is not a folder: name the folder that holds shop.cwshop");
+        }
+        return ShopFolder.open(path);
+    }
+
+    /** Reads the shop; what is wrong with the files goes to {@code err}, and an error among it throws BadInputException. */
+    static ShopSnapshot snapshot(Path path, LocalDate day, PrintWriter err) {
+        ShopFolder folder = folder(path);
+        folder.problems().forEach(problem -> err.println(words(problem)));
+        long errors = errors(folder);
+        if (errors > 0) {
+            throw new BadInputException(
+                    (errors == 1 ? "one error" : errors + " errors") + " in the files of the shop: mend what is listed above and run again");
+        }
+        List<FileRoot> roots = folder.files().stream().map(ShopFile::root).flatMap(root -> root.stream()).toList();
+        try {
+            return ShopImporter.importShop(roots, day, 1);
+        } catch (IllegalArgumentException e) {
+            throw new BadInputException("shop.cwshop: " + e.getMessage());
+        }
+    }
+
+    /** Returns how many problems must be mended. */
+    static long errors(ShopFolder folder) {
+        return folder.problems().stream().filter(problem -> problem.severity() == Severity.ERROR).count();
+    }
+
+    /** Returns a problem as one line that begins with its weight. */
+    static String words(ReadProblem problem) {
+        String weight = switch (problem.severity()) {
+            case ERROR -> "error";
+            case WARNING -> "warning";
+            case NOTE -> "note";
+        };
+        return weight + ": " + problem.text();
+    }
+}

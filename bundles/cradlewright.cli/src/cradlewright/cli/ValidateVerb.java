@@ -1,0 +1,32 @@
+package cradlewright.cli;
+
+import cradlewright.model.io.ShopFolder;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Looks through the files of a shop without checking anything. */
+@Command(name = "validate", mixinStandardHelpOptions = true,
+        description = "Looks through the files of a shop: what is wrong, in which file and line, and how to mend it.")
+final class ValidateVerb implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(index = "0", paramLabel = "SHOP", description = "folder of the shop")
+    private Path shop;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        ShopFolder folder = OpenShop.folder(shop);
+        folder.problems().forEach(problem -> out.println(OpenShop.words(problem)));
+        long errors = OpenShop.errors(folder);
+        out.printf("%d files read, %d errors, %d other remarks%n", folder.files().size(), errors, folder.problems().size() - errors);
+        return errors > 0 ? ExitCode.BAD_INPUT : ExitCode.HELD;
+    }
+}

@@ -1,0 +1,107 @@
+package cradlewright.report.json;
+
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import cradlewright.analysis.check.Amount;
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Input;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.run.ShopAnswers;
+import java.time.LocalDate;
+import java.util.Locale;
+
+/**
+ * The answers of a run as JSON, format 1; the schema stands in {@code answers.schema.json} beside this class. Numbers are in
+ * SI units; an amount that has no limit is written as null.
+ */
+public final class JsonReport {
+
+    /** Version of the format; grows when a reader of the old one would go wrong. */
+    public static final int FORMAT = 1;
+
+    private static final Gson GSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
+
+    /** Writes the answers of a run. */
+    public String write(ShopAnswers answers, LocalDate day) {
+        JsonObject root = new JsonObject();
+        root.addProperty("format", FORMAT);
+        root.addProperty("shop", answers.shop());
+        root.addProperty("day", day.toString());
+        root.addProperty("verdict", word(answers.worst()));
+        JsonArray subjects = new JsonArray();
+        answers.subjects().forEach(subject -> subjects.add(subject(subject, answers)));
+        root.add("subjects", subjects);
+        return GSON.toJson(root) + "\n";
+    }
+
+    private static JsonObject subject(Subject subject, ShopAnswers answers) {
+        JsonObject object = new JsonObject();
+        object.addProperty("scope", subject.scope().name().toLowerCase(Locale.ROOT));
+        object.addProperty("id", subject.ownerId());
+        object.addProperty("visit", subject.visitId().orElse(null));
+        object.addProperty("label", subject.label());
+        object.addProperty("verdict", word(answers.worst(subject)));
+        JsonArray findings = new JsonArray();
+        answers.about(subject).forEach(finding -> findings.add(finding(finding)));
+        object.add("findings", findings);
+        return object;
+    }
+
+    private static JsonObject finding(Finding finding) {
+        JsonObject object = new JsonObject();
+        object.addProperty("check", finding.check());
+        object.addProperty("object", finding.objectId());
+        object.addProperty("name", finding.objectName());
+        object.addProperty("verdict", word(finding.verdict()));
+        object.addProperty("words", finding.words());
+        object.addProperty("situation", finding.situation());
+        object.add("demand", finding.demand().map(JsonReport::amount).orElse(null));
+        object.add("capacity", finding.capacity().map(JsonReport::amount).orElse(null));
+        object.addProperty("ratedBy", finding.ratedBy());
+        object.addProperty("clause", finding.clause());
+        object.addProperty("caution", finding.caution());
+        JsonArray missing = new JsonArray();
+        finding.missing().forEach(missing::add);
+        object.add("missing", missing);
+        JsonArray remedies = new JsonArray();
+        finding.remedies().forEach(remedy -> remedies.add(remedy(remedy)));
+        object.add("remedies", remedies);
+        JsonArray inputs = new JsonArray();
+        finding.inputs().forEach(input -> inputs.add(input(input)));
+        object.add("inputs", inputs);
+        JsonArray formulas = new JsonArray();
+        finding.formulas().forEach(formula -> formulas.add(formula.id()));
+        object.add("formulas", formulas);
+        return object;
+    }
+
+    private static JsonObject remedy(Remedy remedy) {
+        JsonObject object = new JsonObject();
+        object.addProperty("words", remedy.words());
+        object.addProperty("after", remedy.after().map(JsonReport::word).orElse(null));
+        return object;
+    }
+
+    private static JsonObject input(Input input) {
+        JsonObject object = new JsonObject();
+        object.addProperty("name", input.name());
+        object.add("amount", amount(input.amount()));
+        object.addProperty("origin", input.origin());
+        return object;
+    }
+
+    private static JsonObject amount(Amount amount) {
+        JsonObject object = new JsonObject();
+        object.addProperty("value", Double.isFinite(amount.si()) ? amount.si() : null);
+        object.addProperty("dimension", amount.dimension().name().toLowerCase(Locale.ROOT));
+        return object;
+    }
+
+    private static String word(Verdict verdict) {
+        return verdict.word();
+    }
+}

@@ -1,0 +1,2 @@
+/** Answers as JSON for other programs. */
+package cradlewright.report.json;

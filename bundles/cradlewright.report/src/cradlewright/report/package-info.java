@@ -1,0 +1,2 @@
+/** What all kinds of report share: units of the reader and the words around numbers. */
+package cradlewright.report;

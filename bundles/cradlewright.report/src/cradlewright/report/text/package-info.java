@@ -1,0 +1,2 @@
+/** Answers as plain text for a terminal. */
+package cradlewright.report.text;
