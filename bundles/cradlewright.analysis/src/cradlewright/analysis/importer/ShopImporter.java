@@ -1,0 +1,110 @@
+package cradlewright.analysis.importer;
+
+import cradlewright.analysis.facts.Fact;
+import cradlewright.analysis.facts.SettingsFacts;
+import cradlewright.analysis.facts.ShopSnapshot;
+import cradlewright.model.base.Shop;
+import cradlewright.model.fixture.Dolly;
+import cradlewright.model.fixture.GearStore;
+import cradlewright.model.floor.Floor;
+import cradlewright.model.job.JobBook;
+import cradlewright.model.stock.Stock;
+import cradlewright.model.vehicle.Car;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.eclipse.emf.ecore.EObject;
+
+/**
+ * Turns the loaded shop into immutable records.
+ *
+ * <p>Everything is read on the thread that calls, which has to be the one that may touch the model; the records may then go
+ * to any thread. Two imports of the same content give equal records. What nobody said stays empty, and so does a reference
+ * to something that the shop does not have, except in lists and for what carries a contact: there the id stays, so that a
+ * check can tell that something is missing. Records stand in the snapshot by themselves only when they are not part of
+ * another one: mounts, parts, visits and the like are found in their car, nodes and castors in their dolly.
+ */
+public final class ShopImporter {
+
+    private static final String NAMELESS = "shop";
+
+    private ShopImporter() {
+    }
+
+    /**
+     * Reads the whole shop. Without a {@link Shop} among the roots common practice holds; of two roots of that kind, or two
+     * records with one id, the first counts, as it does for the reader of the files.
+     *
+     * @param roots the top objects of the files, in file order
+     * @param today the day the answers are for
+     * @param number the number of the snapshot, above that of the one before
+     * @throws IllegalArgumentException when a setting of the shop is out of range, naming it, or a root is none of a shop file
+     */
+    public static ShopSnapshot importShop(Collection<? extends EObject> roots, LocalDate today, long number) {
+        Map<String, Fact> facts = new LinkedHashMap<>();
+        for (EObject root : roots) {
+            importRoot(root).forEach(fact -> facts.putIfAbsent(fact.id(), fact));
+        }
+        Optional<Shop> shop = roots.stream().filter(Shop.class::isInstance).map(Shop.class::cast).findFirst();
+        return new ShopSnapshot(number, shop.map(Identity::name).orElse(NAMELESS),
+                shop.map(ShopImporter::importSettings).orElseGet(SettingsFacts::commonPractice), today, facts);
+    }
+
+    /**
+     * Reads one root, in file order; a {@link Shop} has no records, see {@link #importSettings}.
+     *
+     * @throws IllegalArgumentException when the root is none of a shop file
+     */
+    public static List<Fact> importRoot(EObject root) {
+        if (root instanceof Shop) {
+            return List.of();
+        }
+        if (root instanceof Stock stock) {
+            return stock.getItems().stream().map(StockImporter::item).flatMap(Optional::stream).map(Fact.class::cast).toList();
+        }
+        if (root instanceof Car car) {
+            return List.of(CarImporter.car(car));
+        }
+        if (root instanceof Dolly dolly) {
+            return List.of(DollyImporter.dolly(dolly));
+        }
+        if (root instanceof GearStore gear) {
+            return Identity.each(gear.getItems(), GearImporter::gear);
+        }
+        if (root instanceof Floor floor) {
+            return Stream.<List<? extends Fact>>of(Identity.each(floor.getSlabs(), FloorImporter::slab),
+                    Identity.each(floor.getPlaces(), FloorImporter::place),
+                    Identity.each(floor.getPlacements(), FloorImporter::placement)).<Fact>flatMap(List::stream).toList();
+        }
+        if (root instanceof JobBook jobs) {
+            return Identity.each(jobs.getJobs(), JobImporter::job);
+        }
+        throw new IllegalArgumentException("a file of a shop has no " + root.eClass().getName() + " at its top");
+    }
+
+    /**
+     * Reads the settings of the shop; common practice stands in for each that is open.
+     *
+     * @throws IllegalArgumentException when a setting is out of range, naming it
+     */
+    public static SettingsFacts importSettings(Shop shop) {
+        return SettingsImporter.settings(shop.getSettings());
+    }
+
+    /**
+     * Returns the roots to read again after an edit in one of them: that one, and all cars after an edit in the stock, because
+     * their records hold the thickness of shims from stock.
+     *
+     * @param touched the root with the edit
+     * @param roots all roots of the shop
+     */
+    public static List<EObject> toReadAgain(EObject touched, Collection<? extends EObject> roots) {
+        Stream<EObject> others = roots.stream().filter(root -> root != touched && touched instanceof Stock && root instanceof Car)
+                .map(EObject.class::cast);
+        return Stream.concat(Stream.of(touched), others).toList();
+    }
+}
