@@ -20,8 +20,7 @@ public final class TippingFormulas {
 
     /** Tip angle. */
     public static final Formula TIP_ANGLE = new Formula("tipping.tip-angle", "Tip angle over an edge", "alpha = atan(d/h)",
-            STATICS,
-            RIGID, GIVE);
+            STATICS, RIGID, GIVE);
 
     /** Slope. */
     public static final Formula SLOPE = new Formula("tipping.slope", "Margin on a sloping floor",

@@ -1,0 +1,2 @@
+/** Tests of castor loads, pushing, steps, brakes and drops against texts, balance equations and other routes. */
+package cradlewright.mechanics.castor;
