@@ -88,15 +88,19 @@ public final class LoadCase {
         return contributions().stream().reduce(ForceMoment.ZERO, ForceMoment::plus);
     }
 
-    /** Sum of each node load and of the loads of each member, moments about the origin. */
+    /** Each node load and each member load by itself, moments about the origin. */
     List<ForceMoment> contributions() {
         List<ForceMoment> parts = new ArrayList<>();
         nodes.forEach((node, load) -> parts.add(load.seenFrom(model.nodes().get(node).position())));
         members.forEach((index, loads) -> {
             FrameMember member = model.members().get(index);
             MemberAxes axes = model.axes(member.name());
-            ForceMoment local = new BeamSpan(member.section(), axes.length()).sum(loads);
-            parts.add(new ForceMoment(axes.toGlobal(local.force()), axes.toGlobal(local.moment())).seenFrom(axes.origin()));
+            BeamSpan span = new BeamSpan(member.section(), axes.length());
+            for (SpanLoad load : loads) {
+                ForceMoment local = span.sum(List.of(load));
+                parts.add(new ForceMoment(axes.toGlobal(local.force()), axes.toGlobal(local.moment()))
+                        .seenFrom(axes.origin()));
+            }
         });
         return parts;
     }

@@ -1,0 +1,2 @@
+/** Tests of frames against closed forms, tables, invariants and coupled models. */
+package cradlewright.mechanics.frame;
