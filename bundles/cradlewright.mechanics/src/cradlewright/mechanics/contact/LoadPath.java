@@ -12,7 +12,8 @@ import cradlewright.mechanics.formula.Require;
  *
  * <p>On each piece the rates solve a contact problem of their own: contacts that press are held, contacts that just touch may
  * only begin to press, open ones are left out. That needs no rule for ties: several supports may lift or touch at once. Where
- * the rates have no answer the body falls over. First slopes are never drawn on beyond a breakpoint.
+ * the rates have no answer the body stands in balance on an edge: it rocks over onto the next support, or, where none is in
+ * the way, falls over. First slopes are never drawn on beyond a breakpoint.
  *
  * @see ContactFormulas#LOAD_PATH
  */
@@ -50,6 +51,7 @@ public final class LoadPath {
     }
 
     private static final double TOUCH_TOLERANCE = 1e-10;
+    private static final double MOTION_TOLERANCE = 1e-9;
     private static final int PIECES_PER_CONTACT = 20;
     private static final int EXTRA_PIECES = 20;
 
@@ -98,13 +100,19 @@ public final class LoadPath {
         double[] force = start.forces();
         double[] gap = start.gaps();
         double t = 0;
+        int rocked = 0;
         int cap = PIECES_PER_CONTACT * problem.size() + EXTRA_PIECES;
         while (t < end) {
-            if (pieces.size() == cap) {
+            if (pieces.size() + rocked == cap) {
                 fail(SolveStatus.ITERATION_CAP);
                 return;
             }
             Piece piece = piece(t, force, gap);
+            if (piece == null && ending == End.FALLS && rocks(t, force, gap)) {
+                ending = End.REACHED;
+                rocked++;
+                continue;
+            }
             if (piece == null) {
                 return;
             }
@@ -172,6 +180,74 @@ public final class LoadPath {
             forceRate[index[a]] = rates.force(a);
         }
         return new Piece(t, force, gap, forceRate, gapRates(all, index, in, forceRate, rates));
+    }
+
+    /**
+     * Lets a body that stands in balance on an edge go over onto the next support: forces stay, gaps change by a finite
+     * motion. Returns false where nothing catches it.
+     */
+    private boolean rocks(double t, double[] force, double[] gap) {
+        int n = problem.size();
+        boolean[] in = new boolean[n];
+        for (int i = 0; i < n; i++) {
+            in[i] = presses(force, i) || touches(gap, i);
+        }
+        int[] index = ShutSystem.indices(in);
+        double[][] all = problem.equilibrium();
+        double[][] wide = new double[all.length][index.length + 1];
+        double size = problem.withLoad(loadRate).forceScale();
+        for (int k = 0; k < all.length; k++) {
+            for (int a = 0; a < index.length; a++) {
+                wide[k][a] = all[k][index[a]];
+            }
+            wide[k][index.length] = loadRate[k] / size;
+        }
+        EquilibriumRows rows = new EquilibriumRows(wide, index.length + 1);
+        double[][] matrix = new double[rows.rank()][index.length];
+        double[] right = new double[rows.rank()];
+        boolean[] free = new boolean[index.length];
+        for (int a = 0; a < index.length; a++) {
+            free[a] = presses(force, index[a]);
+        }
+        for (int k = 0; k < matrix.length; k++) {
+            for (int a = 0; a < index.length; a++) {
+                matrix[k][a] = rows.kept(k, a);
+            }
+            right[k] = rows.kept(k, index.length);
+        }
+        LinearProgramme.Answer none = new LinearProgramme(matrix, right, free).minimise(new double[index.length]);
+        return none.end() == LinearProgramme.End.INFEASIBLE && moves(t, force, gap, rows.allMultipliers(none.multipliers()));
+    }
+
+    /** Moves along -y until an open contact shuts. */
+    private boolean moves(double t, double[] force, double[] gap, double[] y) {
+        double[][] all = problem.equilibrium();
+        double[] closing = new double[gap.length];
+        double way = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < gap.length; i++) {
+            for (int k = 0; k < all.length; k++) {
+                closing[i] += all[k][i] * y[k];
+            }
+            boolean open = !presses(force, i) && !touches(gap, i);
+            if (open && closing[i] > MOTION_TOLERANCE) {
+                way = Math.min(way, gap[i] / closing[i]);
+            }
+        }
+        if (Double.isInfinite(way)) {
+            return false;
+        }
+        for (int i = 0; i < gap.length; i++) {
+            if (presses(force, i)) {
+                continue;
+            }
+            boolean open = !touches(gap, i);
+            gap[i] = Math.max(0, gap[i] - way * closing[i]);
+            if (open && touches(gap, i)) {
+                gap[i] = 0;
+                breakpoints.add(new Breakpoint(t, i, Change.TOUCHES));
+            }
+        }
+        return true;
     }
 
     private double[] gapRates(double[][] rows, int[] index, boolean[] in, double[] forceRate, ContactSolution rates) {

@@ -171,7 +171,7 @@ class ContactPropertyTest {
         LoadPath path = LoadPath.follow(p, dw, dg, 1.5);
         assertEquals(SolveStatus.OK, path.status());
         for (int k = 0; k <= 40; k++) {
-            double t = path.reached() * k / 40;
+            double t = Math.min(path.reached(), path.reached() * k / 40);
             double[] w = p.load();
             double[] g = p.gap();
             Dense.addTimes(w, t, dw);
