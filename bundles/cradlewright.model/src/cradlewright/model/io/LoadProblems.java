@@ -105,8 +105,13 @@ final class LoadProblems {
         String mend = file.state() == ShopFile.State.NEWER
                 ? "nothing to do: it stays in the file"
                 : "correct the spelling, or delete it";
-        problems.add(e.getObject() == null ? ReadProblem.of(file.path(), e.getLine(), what, mend, severity())
-                : file.problem(e.getObject(), e.getName(), what, mend, severity()));
+        if (e.getObject() == null) {
+            problems.add(ReadProblem.of(file.path(), e.getLine(), what, mend, severity()));
+        } else {
+            int line = file.hasAttribute(e.getObject(), e.getName()) ? file.lineOf(e.getObject(), e.getName()) : e.getLine();
+            problems.add(new ReadProblem(file.path(), line, Words.id(e.getObject()), Words.name(e.getObject()), what, mend,
+                    severity()));
+        }
     }
 
     /** What a newer file holds beyond this program is no mistake of the file. */

@@ -183,11 +183,11 @@ final class SafeXml {
         public void startElement(String uri, String localName, String name, Attributes attributes) throws SAXException {
             lines.next();
             if (open.size() == MOST_DEPTH) {
-                throw stop("elements are nested deeper than " + MOST_DEPTH,
+                throw stop(lines.line(), "elements are nested deeper than " + MOST_DEPTH,
                         "no file of a shop is that deep: fetch the last good version");
             }
             if (++elements > MOST_ELEMENTS) {
-                throw stop("the file has more than " + MOST_ELEMENTS + " elements", "fetch the last good version");
+                throw stop(lines.line(), "the file has more than " + MOST_ELEMENTS + " elements", "fetch the last good version");
             }
             XmlElement element = new XmlElement(name, lines.line());
             for (int i = 0; i < attributes.getLength(); i++) {
@@ -203,11 +203,12 @@ final class SafeXml {
 
         private void add(XmlElement element, String name, String value) throws SAXException {
             if (name.endsWith("chemaLocation")) {
-                throw stop("the attribute " + Words.quote(name) + " points to another file, which is never opened",
-                        "delete the attribute");
+                throw stop(lines.line(name),
+                        "the attribute " + Words.quote(name) + " points to another file, which is never opened", "delete the attribute");
             }
             if (value.length() > MOST_TEXT) {
-                throw stop("the attribute " + Words.quote(name) + " is longer than " + MOST_TEXT + " characters", "shorten it");
+                throw stop(lines.line(name),
+                        "the attribute " + Words.quote(name) + " is longer than " + MOST_TEXT + " characters", "shorten it");
             }
             element.add(new XmlElement.Attribute(name, value, lines.line(name)));
         }
@@ -216,7 +217,7 @@ final class SafeXml {
         public void characters(char[] characters, int start, int length) throws SAXException {
             XmlElement element = open.peek();
             if (element.textLength() + length > MOST_TEXT) {
-                throw stop("the text in the element " + Words.quote(element.name()) + " is longer than " + MOST_TEXT
+                throw stop(lines.line(), "the text in the element " + Words.quote(element.name()) + " is longer than " + MOST_TEXT
                         + " characters", "shorten it");
             }
             element.append(characters, start, length);
@@ -252,8 +253,8 @@ final class SafeXml {
             }
         }
 
-        private SAXException stop(String what, String mend) {
-            return new SAXException(new Refused(lines.line(), what, mend));
+        private static SAXException stop(int line, String what, String mend) {
+            return new SAXException(new Refused(line, what, mend));
         }
     }
 }

@@ -7,14 +7,14 @@ import org.eclipse.emf.ecore.EObject;
 /** One file of a shop: what is in it, whether it may be written, and which bytes it had when it was last read or written. */
 public final class ShopFile {
 
-    /** What may be done with a file. */
+    /** What may be done with a file, from open to closed. */
     public enum State {
         /** Read wholly; may be written. */
         WRITABLE("may be written"),
-        /** Written by a newer version; shown, never written. */
-        NEWER("was written by a newer version of the program"),
         /** Something in it could not be taken over and would be lost; shown, never written. */
         INCOMPLETE("holds something that could not be read and would be lost"),
+        /** Written by a newer version; shown, never written. */
+        NEWER("was written by a newer version of the program"),
         /** Could not be read at all; never written. */
         REFUSED("could not be read");
 
@@ -69,6 +69,12 @@ public final class ShopFile {
     public int lineOf(EObject object) {
         XmlElement element = resource.placeOf(object);
         return element == null ? 0 : element.line();
+    }
+
+    /** Returns whether the object was read with such an attribute. */
+    boolean hasAttribute(EObject object, String name) {
+        XmlElement element = resource.placeOf(object);
+        return element != null && element.attribute(name).isPresent();
     }
 
     /** Returns the line of a feature of the object, or that of the object when the feature stands nowhere. */

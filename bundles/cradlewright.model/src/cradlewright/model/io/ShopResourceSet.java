@@ -7,13 +7,16 @@ import cradlewright.model.job.JobPackage;
 import cradlewright.model.stock.StockPackage;
 import cradlewright.model.vehicle.VehiclePackage;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.util.List;
+import java.util.Map;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EPackage;
 import org.eclipse.emf.ecore.impl.EPackageRegistryImpl;
-import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.resource.impl.ResourceSetImpl;
+import org.eclipse.emf.ecore.resource.impl.URIHandlerImpl;
 
 /** The files of one shop. References are found by id in the index; nothing is ever loaded because a reference names it. */
 final class ShopResourceSet extends ResourceSetImpl {
@@ -29,6 +32,7 @@ final class ShopResourceSet extends ResourceSetImpl {
         }
         setPackageRegistry(packages);
         getURIConverter().getURIHandlers().clear();
+        getURIConverter().getURIHandlers().add(new ClosedGate());
     }
 
     @Override
@@ -36,8 +40,17 @@ final class ShopResourceSet extends ResourceSetImpl {
         return ShopResource.SCHEME.equals(uri.scheme()) && uri.hasFragment() ? index.find(uri.fragment()).orElse(null) : null;
     }
 
-    @Override
-    protected void demandLoad(Resource resource) throws IOException {
-        throw new IOException("only the reader opens files of a shop, refused: " + resource.getURI());
+    /** Opens nothing, whatever the address. */
+    private static final class ClosedGate extends URIHandlerImpl {
+
+        @Override
+        public InputStream createInputStream(URI uri, Map<?, ?> options) throws IOException {
+            throw new IOException("only the reader opens files of a shop, refused: " + uri);
+        }
+
+        @Override
+        public OutputStream createOutputStream(URI uri, Map<?, ?> options) throws IOException {
+            throw new IOException("only the writer saves files of a shop, refused: " + uri);
+        }
     }
 }
