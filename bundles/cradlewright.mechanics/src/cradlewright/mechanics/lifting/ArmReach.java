@@ -6,8 +6,8 @@ import cradlewright.mechanics.geometry.Vec3;
 /**
  * What a swinging, telescoping lift arm can reach; see {@link LiftingFormulas#ARM_REACH}.
  *
- * <p>Azimuths are counted from rearward (x) towards the right (y), in rad; the swing runs in that sense from {@code swingFrom} over
- * {@code swing}. Whether the arm clears body and dolly on its way is not looked at.
+ * <p>Azimuths are counted from rearward (x) towards the right (y), in rad; the swing runs in that sense from {@code swingFrom}
+ * over {@code swing}. Whether the arm clears body and dolly on its way is not looked at.
  *
  * @param pivot axis of the arm; its z does not matter
  * @param shortest distance of the pad from the pivot with the arm pushed in, m

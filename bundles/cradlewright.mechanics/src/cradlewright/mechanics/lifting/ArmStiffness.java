@@ -36,7 +36,9 @@ public final class ArmStiffness {
         return 1 / (inner + 1 / uniform(modulus, outerSecondMoment, outerLength));
     }
 
-    /** Returns how many times stiffer an arm of the same section is at {@code length} than at {@code longer}: (longer/length)3. */
+    /**
+     * Returns how many times stiffer an arm of the same section is at {@code length} than at {@code longer}: (longer/length)3.
+     */
     public static double ratio(double length, double longer) {
         double r = Require.positive(longer, "longer length") / Require.positive(length, "length");
         return r * r * r;

@@ -9,9 +9,9 @@ import java.util.OptionalInt;
 /**
  * A body on four pads in closed form, also once one of them has lifted off; see {@link LiftingFormulas#FOUR_PADS}.
  *
- * <p>Four pads have one way n of being tensed against each other (sum n = sum n x = sum n y = 0). All loads that balance the weight
- * are R = R0 - w n, R0 being those of a body on springs with no error of height. The spring answer is w = n.d/(sum n2/k + c_body),
- * and since no pad pulls, w stays between the values at which a first pad is empty. The pad that stops it there is off.
+ * <p>Four pads have one way n of being tensed against each other (sum n = sum n x = sum n y = 0). All loads that balance the
+ * weight are R = R0 - w n, R0 being those of a body on springs with no error of height. The spring answer is w = n.d/(sum n2/k +
+ * c_body), and since no pad pulls, w stays between the values at which a first pad is empty. The pad that stops it there is off.
  *
  * <p>The body's softness c_body resists only the warp; how softness alone would share the weight of a body with level pads is
  * neglected. Friction, and what is locked in by the order of setting down, are neglected as well.
@@ -35,7 +35,8 @@ public final class FourPads {
      * What the pads carry.
      *
      * @param loads N, in the order of the pads, none below zero
-     * @param warp warp force w, N: each pad lost w n, n being 1 or -1 where the warp acts most; above zero when the first pad lost
+     * @param warp warp force w, N: each pad lost w n, n being 1 or -1 where the warp acts most; above zero when the first pad
+     *        lost
      * @param off the pad that is off, if any
      * @param gap how far it is off, m; zero when none is
      */
@@ -57,7 +58,10 @@ public final class FourPads {
             return least;
         }
 
-        /** Returns the least load over the mean load; {@link FourPads#LEAST_SHARE} is the line below which a pad is as good as empty. */
+        /**
+         * Returns the least load over the mean load; {@link FourPads#LEAST_SHARE} is the line below which a pad is as good as
+         * empty.
+         */
         public double leastShare() {
             double sum = loads.stream().mapToDouble(Double::doubleValue).sum();
             return loads.get(leastLoaded()) * loads.size() / sum;
@@ -132,8 +136,8 @@ public final class FourPads {
     }
 
     /**
-     * Returns the worst the pads can do when each may be off by up to {@code tolerance} either way on top of the errors given: the
-     * loads in that state of the two extremes in which the least loaded pad carries less.
+     * Returns the worst the pads can do when each may be off by up to {@code tolerance} either way on top of the errors given:
+     * the loads in that state of the two extremes in which the least loaded pad carries less.
      */
     public Loads worstWithin(double tolerance) {
         double reach = 0;
@@ -156,7 +160,10 @@ public final class FourPads {
         return liftOff(-warp[pad]);
     }
 
-    /** Returns what {@code pad} loses for each metre that {@code lowered} goes down while all four carry, N/m; a gain is below zero. */
+    /**
+     * Returns what {@code pad} loses for each metre that {@code lowered} goes down while all four carry, N/m; a gain is below
+     * zero.
+     */
     public double loss(int pad, int lowered) {
         return warp[pad] * warp[lowered] / softness;
     }
@@ -200,7 +207,10 @@ public final class FourPads {
         return found;
     }
 
-    /** Returns the self-balanced pattern: each pad against the triangle of the other three, signs going round, largest scaled to 1. */
+    /**
+     * Returns the self-balanced pattern: each pad against the triangle of the other three, signs going round, largest scaled to
+     * 1.
+     */
     private static double[] warpOf(List<Pad> pads) {
         double[] n = new double[COUNT];
         double largest = 0;

@@ -20,7 +20,8 @@ public final class LiftingFormulas {
             "arm swings about an upright axis", "whether the arm clears body and dolly");
     /** Stiffness of an arm. */
     public static final Formula ARM_STIFFNESS = new Formula("lifting.arm-stiffness", "Stiffness of a lift arm", "k = 3 E I/L3",
-            "cantilever, any strength-of-materials text (from memory)", "same section throughout", "shear, play, give of the post");
+            "cantilever, any strength-of-materials text (from memory)", "same section throughout",
+                    "shear, play, give of the post");
     /** Stiffness of an arm of two sections. */
     public static final Formula ARM_STEPPED = new Formula("lifting.arm-stepped", "Stiffness of a telescoped arm",
             "1/k = ((L1 + L2)3 - L2^3)/(3 E I1) + L2^3/(3 E I2)", "own derivation, checked by numerical integration of M2/EI",
@@ -28,7 +29,8 @@ public final class LiftingFormulas {
     /** Four pads. */
     public static final Formula FOUR_PADS = new Formula("lifting.four-pads", "Loads of four pads with errors of height",
             "R = R0 - w n; w = n.d/(sum n2/k + c_body), kept where no R is below zero; sum n = sum n x = sum n y = 0",
-            "own derivation, checked by brute force over all sets of loaded pads", "balance point within the pads; springs are linear",
+            "own derivation, checked by brute force over all sets of loaded pads",
+                    "balance point within the pads; springs are linear",
             "friction; how body softness alone shares the weight; second-order tilt");
     /** Two equal legs. */
     public static final Formula EQUAL_LEGS = new Formula("lifting.equal-legs", "Force in equal sling legs",
@@ -38,9 +40,11 @@ public final class LiftingFormulas {
     public static final Formula TWO_LEG = new Formula("lifting.two-leg", "Force in a two-leg sling", "T = W/(2 cos beta)",
             "statics of two equal legs", "balance point in the middle", "weight of the sling, jerk");
     /** Two unequal legs. */
-    public static final Formula UNEQUAL_LEGS = new Formula("lifting.unequal-legs", "Two legs with the balance point off the middle",
+    public static final Formula UNEQUAL_LEGS = new Formula("lifting.unequal-legs",
+            "Two legs with the balance point off the middle",
             "T1 = W D2 S1/(H (D1 + D2)); T2 = W D1 S2/(H (D1 + D2))",
-            "off-centre two-leg formula of a rigging training page (read)", "both points at one height", "weight of the sling, jerk");
+            "off-centre two-leg formula of a rigging training page (read)", "both points at one height",
+                    "weight of the sling, jerk");
     /** Three legs. */
     public static final Formula THREE_LEGS = new Formula("lifting.three-legs", "Three legs from one hook", "sum T_i u_i = W up",
             "statics", "hook straight above the balance point, legs not in one plane", "weight of the sling, jerk");

@@ -3,8 +3,8 @@ package cradlewright.mechanics.lifting;
 import cradlewright.mechanics.formula.Require;
 
 /**
- * Whether a body whose balance point lies above its straps stays upright: two strap lines with springs to the side against its weight;
- * see {@link LiftingFormulas#ROLL}.
+ * Whether a body whose balance point lies above its straps stays upright: two strap lines with springs to the side against its
+ * weight; see {@link LiftingFormulas#ROLL}.
  *
  * @param stiffness of each strap line, N/m
  * @param spacing of the two lines, m

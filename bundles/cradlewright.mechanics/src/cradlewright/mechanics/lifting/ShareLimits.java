@@ -18,12 +18,14 @@ public record ShareLimits(double lowest, double highest) {
         Require.positive(lowest, "smallest front to rear");
         Require.positive(highest, "largest front to rear");
         if (lowest > highest) {
-            throw new IllegalArgumentException("the smallest share must not exceed the largest, found " + lowest + " and " + highest);
+            throw new IllegalArgumentException("the smallest share must not exceed the largest, found " + lowest + " and "
+                    + highest);
         }
     }
 
     /**
-     * Returns the general rule: 2:3 to 3:2 for lifts rated up to 3500 kg, 1:3 to 3:1 above; see {@link LiftingFormulas#SHARE_LIMITS}.
+     * Returns the general rule: 2:3 to 3:2 for lifts rated up to 3500 kg, 1:3 to 3:1 above; see {@link
+     * LiftingFormulas#SHARE_LIMITS}.
      *
      * @param ratedMass what the lift is rated for, kg
      */

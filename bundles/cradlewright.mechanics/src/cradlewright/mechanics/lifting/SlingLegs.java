@@ -24,8 +24,8 @@ public final class SlingLegs {
     }
 
     /**
-     * Returns the force in each of {@code legs} equal legs that all carry, W/(n cos beta), N; see {@link LiftingFormulas#EQUAL_LEGS}.
-     * For four legs on a stiff load use {@link #fourOnTwoLegBasis}.
+     * Returns the force in each of {@code legs} equal legs that all carry, W/(n cos beta), N; see {@link
+     * LiftingFormulas#EQUAL_LEGS}. For four legs on a stiff load use {@link #fourOnTwoLegBasis}.
      *
      * @param weight N
      * @param legs number of legs, 1 to 4
@@ -89,7 +89,8 @@ public final class SlingLegs {
         List<Double> pulls = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
             if (pushes(forces[i], weight)) {
-                throw new IllegalArgumentException("leg " + (i + 1) + " would have to push: the hook must be above the triangle of"
+                throw new IllegalArgumentException("leg " + (i + 1)
+                        + " would have to push: the hook must be above the triangle of"
                         + " the points");
             }
             pulls.add(Math.max(0, forces[i]));
@@ -98,8 +99,8 @@ public final class SlingLegs {
     }
 
     /**
-     * Returns the most each of four legs can get however the lengths turn out, N: the largest force over all sets of three legs that
-     * hold the load (two of them, where a pair holds it alone); see {@link LiftingFormulas#FOUR_STIFF}.
+     * Returns the most each of four legs can get however the lengths turn out, N: the largest force over all sets of three legs
+     * that hold the load (two of them, where a pair holds it alone); see {@link LiftingFormulas#FOUR_STIFF}.
      *
      * @param weight N
      * @param hook place of the hook, straight above the balance point, m

@@ -36,8 +36,8 @@ public final class SlingModeFactor {
     }
 
     /**
-     * Returns the mode factor; 0 when the sling must not be used so: legs leaning by more than 60 degrees, or an "upright" leg by more
-     * than 6 degrees (tolerance for upright legs in EN 1492-1, from memory).
+     * Returns the mode factor; 0 when the sling must not be used so: legs leaning by more than 60 degrees, or an "upright" leg by
+     * more than 6 degrees (tolerance for upright legs in EN 1492-1, from memory).
      *
      * @param mode how the sling is rigged
      * @param beta largest lean of a leg from upright, rad, 0 to pi/2

@@ -28,6 +28,7 @@ public final class StrapEye {
     public static double opening(double pinDiameter, double eyeLength) {
         double r = Require.positive(pinDiameter, "pin diameter") / 2;
         Require.finite(eyeLength, "eye length");
-        return 2 * Math.asin(r / Require.within(eyeLength - r, r, Double.MAX_VALUE, "distance from the seam to the middle of the pin"));
+        return 2 * Math.asin(r / Require.within(eyeLength - r, r, Double.MAX_VALUE,
+                "distance from the seam to the middle of the pin"));
     }
 }

@@ -5,7 +5,9 @@ import cradlewright.mechanics.formula.Require;
 /** Sideways pull of a leaning strap on a lift arm, which has no rating to the side; see {@link LiftingFormulas#SIDE_PULL}. */
 public final class StrapSidePull {
 
-    /** Largest lean of a strap under a lift arm, rad: 5 degrees (common practice, no source); beyond it ask the maker of the lift. */
+    /**
+     * Largest lean of a strap under a lift arm, rad: 5 degrees (common practice, no source); beyond it ask the maker of the lift.
+     */
     public static final double MOST_LEAN = Math.toRadians(5);
 
     private StrapSidePull() {

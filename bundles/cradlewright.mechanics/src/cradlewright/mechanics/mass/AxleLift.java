@@ -6,10 +6,10 @@ import java.util.List;
 /**
  * Height of the balance point of a car from the readings under one axle while the other is raised (ISO 10392:2011 clause 6).
  *
- * <p>One axle stands on the scale, the other is raised. Works either way round: with the front on the scale distances along the car
- * count rearward from the front axle, with the rear on the scale forward from the rear axle. Suspension blocked, tanks full, brakes
- * off, wheels free to turn. The body is described by the line through the wheel centres, which is inclined already when the two
- * loaded radii differ. See {@link MassFormulas#AXLE_LIFT}.
+ * <p>One axle stands on the scale, the other is raised. Works either way round: with the front on the scale distances along the
+ * car count rearward from the front axle, with the rear on the scale forward from the rear axle. Suspension blocked, tanks full,
+ * brakes off, wheels free to turn. The body is described by the line through the wheel centres, which is inclined already when
+ * the two loaded radii differ. See {@link MassFormulas#AXLE_LIFT}.
  *
  * @param wheelbase distance of the wheel centres in m
  * @param mass mass of the car in kg
@@ -44,8 +44,8 @@ public record AxleLift(double wheelbase, double mass, double scaleRadius, double
      * @param worstStep index of the reading that lies furthest from the line
      * @param worstMisfit how far it lies from the line, kg
      */
-    public record Height(double aboveCentres, double alongCentres, double aboveFloor, double aboveCentresUncertainty, double scatter,
-            int worstStep, double worstMisfit) {
+    public record Height(double aboveCentres, double alongCentres, double aboveFloor, double aboveCentresUncertainty,
+            double scatter, int worstStep, double worstMisfit) {
     }
 
     /** Refuses lengths and masses that are not above zero, and radii that differ by the wheelbase or more. */
@@ -61,7 +61,8 @@ public record AxleLift(double wheelbase, double mass, double scaleRadius, double
     }
 
     /**
-     * Returns the inclination of the line through the wheel centres, rad: sin theta = (lift + raised radius - scale radius)/wheelbase.
+     * Returns the inclination of the line through the wheel centres, rad: sin theta = (lift + raised radius - scale
+     * radius)/wheelbase.
      *
      * @throws IllegalArgumentException when the lift stands the car upright or more
      */
@@ -77,9 +78,9 @@ public record AxleLift(double wheelbase, double mass, double scaleRadius, double
      * Fits the readings against tan theta by least squares and returns the height. Three or more steps, taken up and down, are
      * wanted by the standard; two are computed all the same.
      *
-     * <p>u(c)2 = (L/m)2 s2/sum(tan - mean tan)2 + (c u(m)/m)2, where s is the larger of the stated uncertainty of a reading and, with
-     * three or more readings, the scatter about the line. Neglected: uncertainty of the inclination, change of tyre deflection, fluids
-     * that run forward, suspension that is not quite blocked (the standard puts the method at some per cent).
+     * <p>u(c)2 = (L/m)2 s2/sum(tan - mean tan)2 + (c u(m)/m)2, where s is the larger of the stated uncertainty of a reading and,
+     * with three or more readings, the scatter about the line. Neglected: uncertainty of the inclination, change of tyre
+     * deflection, fluids that run forward, suspension that is not quite blocked (the standard puts the method at some per cent).
      *
      * @param steps readings at two or more different lifts, as a rule the first at lift 0
      * @param readingUncertainty standard uncertainty of one reading, kg

@@ -70,6 +70,6 @@ public record CornerScales(double frontLeft, double frontRight, double rearRight
         double front = frontTrack / 2;
         double rear = rearTrack / 2;
         return Require.notNegative(reading, "uncertainty of a reading") / mass()
-                * Math.sqrt((front - y) * (front - y) + (front + y) * (front + y) + (rear - y) * (rear - y) + (rear + y) * (rear + y));
+                * Math.sqrt(2 * (front * front + rear * rear + 2 * y * y));
     }
 }

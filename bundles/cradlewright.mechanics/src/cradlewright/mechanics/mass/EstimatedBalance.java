@@ -45,7 +45,8 @@ public final class EstimatedBalance {
         this.covariance = new double[SIZE][];
         for (int i = 0; i < SIZE; i++) {
             if (covariance[i].length != SIZE) {
-                throw new IllegalArgumentException("the covariance of mass, x, y, z needs 4 columns, found " + covariance[i].length);
+                throw new IllegalArgumentException("the covariance of mass, x, y, z needs 4 columns, found "
+                        + covariance[i].length);
             }
             this.covariance[i] = covariance[i].clone();
         }
@@ -55,11 +56,12 @@ public final class EstimatedBalance {
                 Require.finite(this.covariance[i][j], "covariance");
                 double scale = Math.sqrt(this.covariance[i][i] * this.covariance[j][j]);
                 if (Math.abs(this.covariance[i][j] - this.covariance[j][i]) > 1e-9 * scale) {
-                    throw new IllegalArgumentException("the covariance must be symmetric, found " + this.covariance[i][j] + " and "
-                            + this.covariance[j][i]);
+                    throw new IllegalArgumentException("the covariance must be symmetric, found " + this.covariance[i][j]
+                            + " and " + this.covariance[j][i]);
                 }
                 if (Math.abs(this.covariance[i][j]) > scale * (1 + 1e-9)) {
-                    throw new IllegalArgumentException("a correlation must lie from -1 to 1, found " + this.covariance[i][j] / scale);
+                    throw new IllegalArgumentException("a correlation must lie from -1 to 1, found " + this.covariance[i][j]
+                            / scale);
                 }
             }
         }

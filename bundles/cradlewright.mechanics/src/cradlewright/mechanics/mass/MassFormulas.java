@@ -9,10 +9,12 @@ public final class MassFormulas {
     /** Sum of parts and removal of a part. */
     public static final Formula BALANCE = new Formula("mass.balance", "Mass and balance point of several parts",
             "m = sum m_i; c = sum m_i c_i / m; after removal c' = (m c - m_p c_p)/(m - m_p)", "statics (from memory)",
-            "rigid parts, each counted once; total mass above zero", "fluids that move, parts that shift when the body is tilted");
+            "rigid parts, each counted once; total mass above zero",
+                    "fluids that move, parts that shift when the body is tilted");
     /** Parallel-axis theorem. */
     public static final Formula SECOND_MOMENTS = new Formula("mass.second-moments", "Second moments of mass",
-            "I = sum (I_i + m_i (r_i.r_i E - r_i r_i')), r_i = c_i - c", "parallel-axis theorem, statics (from memory)", "rigid parts",
+            "I = sum (I_i + m_i (r_i.r_i E - r_i r_i')), r_i = c_i - c", "parallel-axis theorem, statics (from memory)",
+                    "rigid parts",
             "the parts' own extent where it is not given");
     /** Propagation of uncertainty to mass and balance point. */
     public static final Formula UNCERTAINTY = new Formula("mass.uncertainty", "Give or take of mass and balance point",
@@ -21,7 +23,8 @@ public final class MassFormulas {
             "second-order terms; correlation between the places of parts");
     /** Rectangular distribution. */
     public static final Formula RECTANGULAR = new Formula("mass.rectangular", "Standard uncertainty of a plain limit",
-            "u = a/sqrt(3)", "JCGM 100 (GUM) 4.3.7 (from memory)", "nothing known but the limits", "any knowledge of what is likelier");
+            "u = a/sqrt(3)", "JCGM 100 (GUM) 4.3.7 (from memory)", "nothing known but the limits",
+                    "any knowledge of what is likelier");
     /** The unfavourable end of the ellipsoid. */
     public static final Formula WORST_POINT = new Formula("mass.worst-point", "Unfavourable mass and balance point",
             "(m, c) + 2 S g / sqrt(g' S g), g = gradient of the result", "own derivation, checked by a search over the ellipsoid",
@@ -40,7 +43,8 @@ public final class MassFormulas {
             "change of tyre deflection, moving fluids, error of the inclination; some per cent by the scope of the standard");
     /** Load cells, level. */
     public static final Formula POSE_LEVEL = new Formula("mass.pose-level", "Mass and balance point from load cells, level",
-            "m = sum R_i; x = sum R_i x_i/m; y = sum R_i y_i/m", "statics (from memory)", "body level, no sideways force at the cells",
+            "m = sum R_i; x = sum R_i x_i/m; y = sum R_i y_i/m", "statics (from memory)",
+                    "body level, no sideways force at the cells",
             "height, which a level weighing cannot tell");
     /** Load cells in several attitudes. */
     public static final Formula POSES = new Formula("mass.poses", "Mass and balance point from load cells in several attitudes",
@@ -59,7 +63,8 @@ public final class MassFormulas {
 
     /** Returns all of them. */
     public static List<Formula> all() {
-        return List.of(BALANCE, SECOND_MOMENTS, UNCERTAINTY, RECTANGULAR, WORST_POINT, CORNER_SCALES, AXLE_LIFT, POSE_LEVEL, POSES,
+        return List.of(BALANCE, SECOND_MOMENTS, UNCERTAINTY, RECTANGULAR, WORST_POINT, CORNER_SCALES, AXLE_LIFT, POSE_LEVEL,
+                POSES,
                 RIGID_FIT);
     }
 }

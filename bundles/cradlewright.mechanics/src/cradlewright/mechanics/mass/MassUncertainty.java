@@ -51,8 +51,8 @@ public final class MassUncertainty {
     }
 
     /**
-     * Returns what is left of a body that was weighed whole, once a part weighed by itself is off. The errors of the two weighings
-     * are taken as unrelated; the uncertainty grows. See {@link MassFormulas#UNCERTAINTY}.
+     * Returns what is left of a body that was weighed whole, once a part weighed by itself is off. The errors of the two
+     * weighings are taken as unrelated; the uncertainty grows. See {@link MassFormulas#UNCERTAINTY}.
      *
      * @throws IllegalArgumentException when the part is as heavy as the whole or heavier
      */

@@ -40,7 +40,9 @@ public record Pose(Vec3 up, List<CellReading> cells, double angleUncertainty) {
                 angleUncertainty);
     }
 
-    /** Returns the direction that is level and nearest to the body's long axis (or to its cross axis when the body stands on end). */
+    /**
+     * Returns the direction that is level and nearest to the body's long axis (or to its cross axis when the body stands on end).
+     */
     Vec3 levelAlong() {
         Vec3 axis = Math.abs(up.x()) < 0.9 ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0);
         return axis.minus(up.times(up.dot(axis))).unit();

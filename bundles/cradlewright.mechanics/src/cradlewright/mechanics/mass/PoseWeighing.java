@@ -12,7 +12,8 @@ import org.hipparchus.linear.RealVector;
 import org.hipparchus.linear.SingularValueDecomposition;
 
 /**
- * Mass and balance point of a body from load cells, level (mass and place seen from above) or in several attitudes (height as well).
+ * Mass and balance point of a body from load cells, level (mass and place seen from above) or in several attitudes (height as
+ * well).
  *
  * <p>Only sums of readings are used, so it does not matter how a stiff body shares its weight among four or more cells. The cells
  * must carry no sideways force (rollers or ball cups).
@@ -53,8 +54,8 @@ public final class PoseWeighing {
         }
 
         /**
-         * Returns the readings that do not fit, the worst first: normalised misfit above {@link #SUSPECT} and within 5 % of the worst,
-         * since two readings with nearly the same effect cannot be told apart.
+         * Returns the readings that do not fit, the worst first: normalised misfit above {@link #SUSPECT} and within 5 % of the
+         * worst, since two readings with nearly the same effect cannot be told apart.
          */
         public List<Misfit> suspects() {
             double worst = Math.abs(misfits.get(0).normalised());
@@ -162,7 +163,8 @@ public final class PoseWeighing {
         return new EstimatedBalance(new Balance(m, c), MassUncertainty.transform(jacobian, covariance.getData()));
     }
 
-    private static void addPose(Pose pose, int index, Vec3 guess, double[][] a, double[] b, List<double[]> reach, List<int[]> who) {
+    private static void addPose(Pose pose, int index, Vec3 guess, double[][] a, double[] b, List<double[]> reach,
+            List<int[]> who) {
         Vec3 along = pose.levelAlong();
         Vec3 across = pose.up().cross(along);
         double[] sums = new double[ROWS];

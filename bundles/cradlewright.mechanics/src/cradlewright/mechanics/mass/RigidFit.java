@@ -12,7 +12,8 @@ import org.hipparchus.linear.SingularValueDecomposition;
  * Finds how a body sits from marks measured in two frames: the rotation and shift with the least sum of squared distances, by
  * singular value decomposition; see {@link MassFormulas#RIGID_FIT}.
  *
- * <p>Every mark counts the same. With three marks a wrong reading is spread over all of them; four or more tell better which it is.
+ * <p>Every mark counts the same. With three marks a wrong reading is spread over all of them; four or more tell better which it
+ * is.
  */
 public final class RigidFit {
 

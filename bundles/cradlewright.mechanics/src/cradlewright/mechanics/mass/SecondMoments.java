@@ -38,8 +38,8 @@ public record SecondMoments(double xx, double yy, double zz, double xy, double x
         double x = r.x();
         double y = r.y();
         double z = r.z();
-        return new SecondMoments(mass * (y * y + z * z), mass * (x * x + z * z), mass * (x * x + y * y), mass * x * y, mass * x * z,
-                mass * y * z);
+        return new SecondMoments(mass * (y * y + z * z), mass * (x * x + z * z), mass * (x * x + y * y), mass * x * y,
+                mass * x * z, mass * y * z);
     }
 
     /** Returns those of an evenly filled box with the given edges in m, about its middle: m (b2 + c2)/12 about the edge a. */

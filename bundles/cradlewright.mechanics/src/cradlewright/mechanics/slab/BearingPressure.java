@@ -13,14 +13,16 @@ public final class BearingPressure {
         return Require.notNegative(force, "force") / area.area();
     }
 
-    /** Returns that pressure over the design strength 0.85 f_ck/1.5; the gain from the concrete around the contact is left out. */
+    /**
+     * Returns that pressure over the design strength 0.85 f_ck/1.5; the gain from the concrete around the contact is left out.
+     */
     public static double utilisation(double force, LoadedArea area, double fck) {
         return contact(force, area) / Concrete.designCompression(fck);
     }
 
     /**
-     * Returns the pressure on the soil when the load spreads at 45 degrees through the slab, Pa. A hand estimate: a stiff slab spreads
-     * further.
+     * Returns the pressure on the soil when the load spreads at 45 degrees through the slab, Pa. A hand estimate: a stiff slab
+     * spreads further.
      *
      * @param force N
      * @param area contact, m

@@ -2,7 +2,10 @@ package cradlewright.mechanics.slab;
 
 import cradlewright.mechanics.formula.Require;
 
-/** Strengths and stiffness of normal concrete from its cylinder strength (EN 1992-1-1 Table 3.1); see {@link SlabFormulas#CONCRETE}. */
+/**
+ * Strengths and stiffness of normal concrete from its cylinder strength (EN 1992-1-1 Table 3.1); see {@link
+ * SlabFormulas#CONCRETE}.
+ */
 public final class Concrete {
 
     /** Partial factor of concrete (EN 1992-1-1 2.4.2.4). */
@@ -36,7 +39,9 @@ public final class Concrete {
         return LONG_TERM * strength(fck) / GAMMA_C;
     }
 
-    /** Returns the shear stress at the face of a loaded area that crushes the struts, 0.4 x 0.6 (1 - f_ck/250) f_ck/gamma_c, Pa. */
+    /**
+     * Returns the shear stress at the face of a loaded area that crushes the struts, 0.4 x 0.6 (1 - f_ck/250) f_ck/gamma_c, Pa.
+     */
     public static double faceShear(double fck) {
         return 0.4 * 0.6 * (1 - strength(fck) / (250 * MPA)) * fck / GAMMA_C;
     }

@@ -29,7 +29,8 @@ public final class SlabFormulas {
             "s = (3 P/h2) (1 - (a sqrt2/l)^0.6); w = P/(k l2) (1.1 - 0.88 a sqrt2/l)", WESTERGAARD, LARGE_SLAB, NEGLECTED);
     /** Material. */
     public static final Formula CONCRETE = new Formula("slab.concrete", "Strength and stiffness of concrete",
-            "E_cm = 22 ((f_ck + 8)/10)^0.3 GPa; f_ctm = 0.3 f_ck^(2/3); f_ctd,fl = f_ctm max(1.6 - h, 1)/gamma_c; f_cd = 0.85 f_ck/gamma_c",
+            "E_cm = 22 ((f_ck + 8)/10)^0.3 GPa; f_ctm = 0.3 f_ck^(2/3); f_ctd,fl = f_ctm max(1.6 - h, 1)/gamma_c;"
+                    + " f_cd = 0.85 f_ck/gamma_c",
             "EN 1992-1-1 Table 3.1, 3.1.6, 3.1.8 (sample sheet read, clauses from memory)", "f_ck 12 to 50 MPa", "age, creep");
     /** Moments. */
     public static final Formula MOMENTS = new Formula("slab.moments", "Bending resistance of a slab on soil",
@@ -41,7 +42,8 @@ public final class SlabFormulas {
             "one load further than l from edges; a/l up to 0.5", "loads closer together than their yield lines reach");
     /** Collapse at an edge. */
     public static final Formula EDGE = new Formula("slab.edge", "Collapse load at the edge of a slab",
-            "a/l = 0: pi (M_p + M_n)/2 + 2 M_n; a/l >= 0.2: (pi (M_p + M_n) + 4 M_n)/(1 - 2 a/(3 l)); between weighted by (a/l)/0.2",
+            "a/l = 0: pi (M_p + M_n)/2 + 2 M_n; a/l >= 0.2: (pi (M_p + M_n) + 4 M_n)/(1 - 2 a/(3 l));"
+                    + " between weighted by (a/l)/0.2",
             YIELD_LINES, "one load; a/l up to 0.5", "load transfer at joints");
     /** Collapse at a corner. */
     public static final Formula CORNER = new Formula("slab.corner", "Collapse load at the corner of a slab",
@@ -59,19 +61,23 @@ public final class SlabFormulas {
             "no shear reinforcement; edge and corner loads taken flush; rho <= 0.02", "soil pressure within the perimeter");
     /** Pressure. */
     public static final Formula BEARING = new Formula("slab.bearing", "Pressure on concrete and soil",
-            "p = P/A against 0.85 f_ck/1.5; soil P/((c1 + 2h)(c2 + 2h))", "EN 1992-1-1 3.1.6 (from memory); 45 degree spread: common practice",
+            "p = P/A against 0.85 f_ck/1.5; soil P/((c1 + 2h)(c2 + 2h))",
+                    "EN 1992-1-1 3.1.6 (from memory); 45 degree spread: common practice",
             "even pressure", "peak pressure of hard wheels, which is above the mean");
     /** Comparison. */
-    public static final Formula WHEEL_COMPARISON = new Formula("slab.wheel-comparison", "No worse than the wheel that stands there daily",
+    public static final Formula WHEEL_COMPARISON = new Formula("slab.wheel-comparison",
+            "No worse than the wheel that stands there daily",
             "P, P/A, P/perimeter not above, distance to the next contact not below", "own derivation, checked on random slabs",
-            "same place on the same slab; contacts to 0.45 of the radius of relative stiffness", "repetition, impact, peak pressure");
+            "same place on the same slab; contacts to 0.45 of the radius of relative stiffness",
+                    "repetition, impact, peak pressure");
 
     private SlabFormulas() {
     }
 
     /** Returns all of them. */
     public static List<Formula> all() {
-        return List.of(WESTERGAARD_RADIUS, WESTERGAARD_INTERIOR, WESTERGAARD_EDGE, WESTERGAARD_CORNER, CONCRETE, MOMENTS, INTERNAL, EDGE,
+        return List.of(WESTERGAARD_RADIUS, WESTERGAARD_INTERIOR, WESTERGAARD_EDGE, WESTERGAARD_CORNER, CONCRETE, MOMENTS,
+                INTERNAL, EDGE,
                 CORNER, LOAD_FACTOR, PUNCHING, BEARING, WHEEL_COMPARISON);
     }
 }

@@ -3,8 +3,8 @@ package cradlewright.mechanics.slab;
 import cradlewright.mechanics.formula.Require;
 
 /**
- * Collapse load of a slab on soil under one round contact, from yield lines (TR34, 4th edition); see {@link SlabFormulas#INTERNAL}.
- * The results are design resistances: compare them with loads already multiplied by {@link Load#factor}.
+ * Collapse load of a slab on soil under one round contact, from yield lines (TR34, 4th edition); see {@link
+ * SlabFormulas#INTERNAL}. The results are design resistances: compare them with loads already multiplied by {@link Load#factor}.
  *
  * <p>Contacts wider than half the radius of relative stiffness are refused. Punching must be looked at by itself
  * ({@link Punching}).
@@ -69,8 +69,8 @@ public record SlabUltimate(double fck, double thickness, double meshArea, double
     }
 
     /**
-     * Returns the collapse load well inside the slab, N: 2 pi (M_p + M_n) under a point, 4 pi (M_p + M_n)/(1 - a/(3 l)) from a/l 0.2 on,
-     * between them weighted by (a/l)/0.2.
+     * Returns the collapse load well inside the slab, N: 2 pi (M_p + M_n) under a point, 4 pi (M_p + M_n)/(1 - a/(3 l)) from a/l
+     * 0.2 on, between them weighted by (a/l)/0.2.
      *
      * @param a radius of the contact, m; 0 for a point
      */

@@ -3,11 +3,11 @@ package cradlewright.mechanics.slab;
 import cradlewright.mechanics.formula.Require;
 
 /**
- * Elastic stress and sag of a large uncracked slab on soil under one round contact; see {@link SlabFormulas#WESTERGAARD_INTERIOR},
- * {@link SlabFormulas#WESTERGAARD_EDGE}, {@link SlabFormulas#WESTERGAARD_CORNER}.
+ * Elastic stress and sag of a large uncracked slab on soil under one round contact; see {@link
+ * SlabFormulas#WESTERGAARD_INTERIOR}, {@link SlabFormulas#WESTERGAARD_EDGE}, {@link SlabFormulas#WESTERGAARD_CORNER}.
  *
- * <p>Joints and cracks count as edges. A contact wider than half the radius of relative stiffness is refused. Neglected: loads nearby
- * (ask {@link #feelsNeighbour}), curling, voids below the slab, shrinkage.
+ * <p>Joints and cracks count as edges. A contact wider than half the radius of relative stiffness is refused. Neglected: loads
+ * nearby (ask {@link #feelsNeighbour}), curling, voids below the slab, shrinkage.
  *
  * @param modulus E of the concrete, Pa
  * @param poisson nu of the concrete, 0 to 0.5
@@ -35,7 +35,10 @@ public record Westergaard(double modulus, double poisson, double thickness, doub
         Require.positive(subgrade, "modulus of subgrade reaction");
     }
 
-    /** Returns the radius of relative stiffness, l = (E h3/(12 (1 - nu2) k))^(1/4), m; see {@link SlabFormulas#WESTERGAARD_RADIUS}. */
+    /**
+     * Returns the radius of relative stiffness, l = (E h3/(12 (1 - nu2) k))^(1/4), m; see {@link
+     * SlabFormulas#WESTERGAARD_RADIUS}.
+     */
     public double radius() {
         return Math.pow(modulus * cube(thickness) / (12 * (1 - poisson * poisson) * subgrade), 0.25);
     }

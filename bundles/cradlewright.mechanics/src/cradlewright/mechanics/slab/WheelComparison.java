@@ -4,14 +4,15 @@ import cradlewright.mechanics.formula.Require;
 import java.util.List;
 
 /**
- * Compares what a castor or stand does to a floor with what the wheel of a car does that stands there daily, for a slab about which
- * nothing is known; see {@link SlabFormulas#WHEEL_COMPARISON}.
+ * Compares what a castor or stand does to a floor with what the wheel of a car does that stands there daily, for a slab about
+ * which nothing is known; see {@link SlabFormulas#WHEEL_COMPARISON}.
  *
- * <p>The answer is "no worse" only when every measure is no worse: force, pressure on the contact, force along the edge of the contact,
- * distance to the next wheel. Together the first and the third bound the punching stress on a perimeter at any distance, that is for any
- * thickness; force and pressure bound the bending stress of a slab on soil as long as the contacts are small against the slab's radius of
- * relative stiffness; the distance keeps neighbours from adding more. Anything else is unknown, never "worse" and never "fine". A car
- * that stands there proves nothing about a place where it does not stand: joints, covers, pits.
+ * <p>The answer is "no worse" only when every measure is no worse: force, pressure on the contact, force along the edge of the
+ * contact, distance to the next wheel. Together the first and the third bound the punching stress on a perimeter at any distance,
+ * that is for any thickness; force and pressure bound the bending stress of a slab on soil as long as the contacts are small
+ * against the slab's radius of relative stiffness; the distance keeps neighbours from adding more. Anything else is unknown,
+ * never "worse" and never "fine". A car that stands there proves nothing about a place where it does not stand: joints, covers,
+ * pits.
  */
 public final class WheelComparison {
 

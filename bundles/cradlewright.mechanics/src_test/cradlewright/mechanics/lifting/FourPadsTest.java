@@ -140,8 +140,8 @@ class FourPadsTest {
             }
             least = Math.min(least, new FourPads(pads, 6000, 0.05, 0.03, 0).loads().leastShare());
         }
-        FourPads level = new FourPads(List.of(new Pad(0.9, -0.45, 4e5, 0), new Pad(1.0, 0.45, 3e5, 0), new Pad(-0.8, 0.50, 2.5e5, 0),
-                new Pad(-0.9, -0.60, 2.5e5, 0)), 6000, 0.05, 0.03, 0);
+        FourPads level = new FourPads(List.of(new Pad(0.9, -0.45, 4e5, 0), new Pad(1.0, 0.45, 3e5, 0),
+                new Pad(-0.8, 0.50, 2.5e5, 0), new Pad(-0.9, -0.60, 2.5e5, 0)), 6000, 0.05, 0.03, 0);
         assertEquals(least, level.worstWithin(0.002).leastShare(), 1e-12);
         assertTrue(least > 0 && least < level.loads().leastShare());
         assertEquals(0, level.worstWithin(0.05).leastShare());

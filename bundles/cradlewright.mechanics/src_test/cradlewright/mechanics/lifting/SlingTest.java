@@ -48,8 +48,8 @@ class SlingTest {
     }
 
     @Property(seed = "61", tries = 300)
-    void unequalLegsAreInEquilibrium(@ForAll @DoubleRange(min = 0.3, max = 4) double h, @ForAll @DoubleRange(min = 0, max = 2) double d1,
-            @ForAll @DoubleRange(min = 0.01, max = 2) double d2) {
+    void unequalLegsAreInEquilibrium(@ForAll @DoubleRange(min = 0.3, max = 4) double h,
+            @ForAll @DoubleRange(min = 0, max = 2) double d1, @ForAll @DoubleRange(min = 0.01, max = 2) double d2) {
         SlingLegs.Two t = SlingLegs.two(8000, h, d1, d2);
         assertEquals(8000, t.first() * h / t.firstLength() + t.second() * h / t.secondLength(), 1e-8);
         assertEquals(0, t.first() * d1 / t.firstLength() - t.second() * d2 / t.secondLength(), 1e-8);
@@ -65,8 +65,8 @@ class SlingTest {
     }
 
     @Property(seed = "62", tries = 300)
-    void threeLegsAreInEquilibrium(@ForAll @DoubleRange(min = -0.3, max = 0.3) double x, @ForAll @DoubleRange(min = -0.2, max = 0.2) double y,
-            @ForAll @DoubleRange(min = -0.3, max = 0.5) double z) {
+    void threeLegsAreInEquilibrium(@ForAll @DoubleRange(min = -0.3, max = 0.3) double x,
+            @ForAll @DoubleRange(min = -0.2, max = 0.2) double y, @ForAll @DoubleRange(min = -0.3, max = 0.5) double z) {
         Vec3 hook = new Vec3(x, y, 1.8);
         List<Vec3> points = List.of(new Vec3(0.9, -0.6, z), new Vec3(0.8, 0.7, 0), new Vec3(-1.1, 0, 0.1));
         List<Double> t = SlingLegs.three(9000, hook, points);
@@ -80,7 +80,8 @@ class SlingTest {
 
     @Test
     void fourStiffLegs() {
-        List<Vec3> square = List.of(new Vec3(0.8, -0.8, 0), new Vec3(0.8, 0.8, 0), new Vec3(-0.8, 0.8, 0), new Vec3(-0.8, -0.8, 0));
+        List<Vec3> square = List.of(new Vec3(0.8, -0.8, 0), new Vec3(0.8, 0.8, 0), new Vec3(-0.8, 0.8, 0),
+                new Vec3(-0.8, -0.8, 0));
         double beta = Math.atan2(0.8 * Math.sqrt(2), 1.5);
         for (double most : SlingLegs.fourStiff(700, new Vec3(0, 0, 1.5), square)) {
             assertEquals(SlingLegs.fourOnTwoLegBasis(700, beta), most, 1e-9);
@@ -157,7 +158,8 @@ class SlingTest {
         for (Mode m : Mode.values()) {
             assertTrue(SlingModeFactor.capacity(m, beta + more, 1000) <= SlingModeFactor.capacity(m, beta, 1000));
         }
-        // at the largest angle of each step the legs carry no more than one leg may (1.4 is rounded down from 2 cos 45, 2.1 from 3 cos 45)
+        // at the largest angle of each step the legs carry no more than one leg may (1.4 is rounded down from 2 cos 45, 2.1 from
+        // 3 cos 45)
         double worst = beta <= Math.PI / 4 ? Math.PI / 4 : Math.PI / 3;
         assertTrue(SlingLegs.equal(SlingModeFactor.factor(Mode.TWO_LEGS, beta), 2, worst) <= 1 + 1e-9);
         assertTrue(SlingLegs.equal(SlingModeFactor.factor(Mode.FOUR_LEGS, beta), 3, worst) <= 1 + 1e-9);
@@ -227,7 +229,8 @@ class SlingTest {
             u[i] = hook.minus(points.get(i)).unit();
         }
         double whole = u[0].dot(u[1].cross(u[2]));
-        return new double[] {load.dot(u[1].cross(u[2])) / whole, load.dot(u[2].cross(u[0])) / whole, load.dot(u[0].cross(u[1])) / whole,
+        return new double[] {load.dot(u[1].cross(u[2])) / whole, load.dot(u[2].cross(u[0])) / whole, load.dot(u[0].cross(u[1]))
+                / whole,
                 preload};
     }
 }

@@ -71,7 +71,8 @@ class AxleMethodsTest {
         values.check("A5.F0", forward[0]);
         values.check("A5.F1", forward[1]);
         AxleLift.Height h = new AxleLift(2.600, 1000, 0.300, 0.330).height(
-                List.of(new AxleLift.Step(0, values.expected("A5.F0")), new AxleLift.Step(0.500, values.expected("A5.F1"))), 1, 0);
+                List.of(new AxleLift.Step(0, values.expected("A5.F0")), new AxleLift.Step(0.500, values.expected("A5.F1"))), 1,
+                        0);
         values.check("A5.c", h.aboveCentres());
         values.check("A5.xa", h.alongCentres());
         values.check("A5.h", h.aboveFloor());
@@ -104,7 +105,8 @@ class AxleMethodsTest {
             for (int i = 0; i < read.length; i++) {
                 read[i] += 1.2 * random.nextGaussian();
             }
-            double c = new AxleLift(2.6, 1000 + 15 * random.nextGaussian(), 0.3, 0.3).height(steps(lifts, read), 0, 0).aboveCentres();
+            double c = new AxleLift(2.6, 1000 + 15 * random.nextGaussian(), 0.3, 0.3).height(steps(lifts, read), 0,
+                    0).aboveCentres();
             square += (c - 0.25) * (c - 0.25) / draws;
         }
         assertEquals(Math.sqrt(square), stated.aboveCentresUncertainty(), 0.02 * stated.aboveCentresUncertainty());
@@ -119,7 +121,8 @@ class AxleMethodsTest {
         assertEquals(2, h.worstStep());
         // one error of 6 among five readings: scatter 6 sqrt((1 - leverage)/3), leverage near 1/5
         assertEquals(6 * Math.sqrt(0.8 / 3), h.scatter(), 0.06);
-        double low = new AxleLift(2.6, 1000, 0.3, 0.3).height(steps(lifts, readings(1.2, 0.55, 2.6, 1000, 0.3, 0.3, lifts)), 0.5, 0)
+        double low = new AxleLift(2.6, 1000, 0.3, 0.3).height(steps(lifts, readings(1.2, 0.55, 2.6, 1000, 0.3, 0.3, lifts)), 0.5,
+                0)
                 .aboveCentresUncertainty();
         assertEquals(low * h.scatter() / 0.5, h.aboveCentresUncertainty(), 1e-9);
     }
@@ -128,8 +131,10 @@ class AxleMethodsTest {
     void refusesNonsense() {
         AxleLift lift = new AxleLift(2.6, 1000, 0.3, 0.3);
         assertThrows(IllegalArgumentException.class, () -> lift.inclination(2.6));
-        assertThrows(IllegalArgumentException.class, () -> lift.height(steps(new double[] {0, 0}, new double[] {500, 500}), 1, 0));
-        assertThrows(IllegalArgumentException.class, () -> lift.height(steps(new double[] {0, 0.5}, new double[] {500, 1500}), 1, 0));
+        assertThrows(IllegalArgumentException.class, () -> lift.height(steps(new double[] {0, 0}, new double[] {500, 500}), 1,
+                0));
+        assertThrows(IllegalArgumentException.class, () -> lift.height(steps(new double[] {0, 0.5}, new double[] {500, 1500}), 1,
+                0));
         assertThrows(IllegalArgumentException.class, () -> lift.height(List.of(), 1, 0));
         assertThrows(IllegalArgumentException.class, () -> new AxleLift(0.2, 1000, 0.5, 0.2));
         assertThrows(IllegalArgumentException.class, () -> new CornerScales(0, 0, 0, 0, 2.6, 1.4, 1.4));
@@ -145,7 +150,8 @@ class AxleMethodsTest {
     }
 
     /** Forward model: turns the body about the front wheel centre and takes moments about the front contact. */
-    private static double[] readings(double x, double height, double base, double mass, double front, double rear, double... lifts) {
+    private static double[] readings(double x, double height, double base, double mass, double front, double rear,
+            double... lifts) {
         double rest = Math.asin((rear - front) / base);
         double[] result = new double[lifts.length];
         for (int i = 0; i < lifts.length; i++) {

@@ -86,6 +86,14 @@ class MassUncertaintyTest {
     }
 
     @Test
+    void worstPointOfUnrelatedErrors() {
+        MassPoint part = new MassPoint(100, new Vec3(2, 0, 0), 3, new Vec3(0.04, 0, 0), MassPoint.NO_COMMON_SCALE);
+        Balance worst = MassUncertainty.of(List.of(part)).worst(1, new Vec3(100, 0, 0));
+        values.check("worst.x", worst.point().x());
+        values.check("worst.m", worst.mass());
+    }
+
+    @Test
     void exactPartsHaveNoGiveOrTake() {
         EstimatedBalance e = MassUncertainty.of(List.of(MassPoint.exact(10, new Vec3(1, 2, 3))));
         assertEquals(0, e.standard(MASS));

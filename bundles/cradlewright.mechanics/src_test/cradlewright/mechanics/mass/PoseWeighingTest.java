@@ -69,7 +69,8 @@ class PoseWeighingTest {
     @Property(seed = "31", tries = 150)
     void anySlopesReturnTheTruth(@ForAll @DoubleRange(min = 0.05, max = 0.3) double along,
             @ForAll @DoubleRange(min = -0.2, max = 0.2) double across, @ForAll @DoubleRange(min = -40, max = 40) double preload) {
-        List<Pose> poses = List.of(pose(0, 0, 320, 0.003), tensed(pose(along, across, 320, 0.003), preload), pose(0, -0.1, 320, 0));
+        List<Pose> poses = List.of(pose(0, 0, 320, 0.003), tensed(pose(along, across, 320, 0.003), preload), pose(0, -0.1, 320,
+                0));
         Balance b = PoseWeighing.solve(poses).estimate().balance();
         assertEquals(320, b.mass(), 1e-8);
         assertEquals(0, b.point().minus(TRUTH).norm(), 1e-8);
@@ -146,6 +147,7 @@ class PoseWeighingTest {
         assertEquals(2, worst.cell());
         assertEquals(7, worst.error(), 1e-6);
         assertTrue(worst.normalised() > 10);
+        values.check("suspect", PoseWeighing.SUSPECT);
         assertTrue(r.chiSquare() > r.degreesOfFreedom());
     }
 
@@ -215,7 +217,8 @@ class PoseWeighingTest {
         }
         List<CellReading> cells = new ArrayList<>();
         for (Vec3 p : CELLS) {
-            double r = n[0][3] / n[0][0] + n[1][3] / n[1][1] * p.minus(TRUTH).dot(e1) + n[2][3] / n[2][2] * p.minus(TRUTH).dot(e2);
+            double r = n[0][3] / n[0][0] + n[1][3] / n[1][1] * p.minus(TRUTH).dot(e1) + n[2][3] / n[2][2]
+                    * p.minus(TRUTH).dot(e2);
             cells.add(new CellReading(p, r, 0.2, 0.002));
         }
         return Pose.tilted(noseDown, rightDown, cells, angleUncertainty);
@@ -229,7 +232,8 @@ class PoseWeighingTest {
             double sign = i == 0 || i == 2 ? 1 : -1;
             double side = i < 2 ? 0.50 : 0.55;
             CellReading c = p.cells().get(i);
-            cells.add(new CellReading(c.position(), c.mass() + preload * sign * side, c.massUncertainty(), c.positionUncertainty()));
+            cells.add(new CellReading(c.position(), c.mass() + preload * sign * side, c.massUncertainty(),
+                    c.positionUncertainty()));
         }
         return new Pose(p.up(), cells, p.angleUncertainty());
     }

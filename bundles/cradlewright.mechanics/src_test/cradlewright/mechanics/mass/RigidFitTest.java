@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.verify.CheckValues;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -19,7 +20,8 @@ class RigidFitTest {
             new Vec3(2.4, -0.6, 0.3), new Vec3(1.2, 0, 1.1));
 
     @Property(seed = "41", tries = 200)
-    void returnsTheMotion(@ForAll @DoubleRange(min = -3, max = 3) double yaw, @ForAll @DoubleRange(min = -3, max = 3) double pitch,
+    void returnsTheMotion(@ForAll @DoubleRange(min = -3, max = 3) double yaw,
+            @ForAll @DoubleRange(min = -3, max = 3) double pitch,
             @ForAll @DoubleRange(min = -3, max = 3) double roll, @ForAll @DoubleRange(min = -5, max = 5) double shift) {
         RigidTransform truth = turned(yaw, pitch, roll, new Vec3(shift, -2 * shift, 1));
         for (int n = 3; n <= 5; n++) {
@@ -38,13 +40,15 @@ class RigidFitTest {
         List<Vec3> to = new ArrayList<>();
         RigidTransform truth = turned(0.4, -0.1, 0.05, new Vec3(1, 2, 0.3));
         for (Vec3 p : MARKS) {
-            to.add(truth.apply(p).plus(new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).times(0.004)));
+            to.add(truth.apply(p).plus(new Vec3(random.nextGaussian(), random.nextGaussian(),
+                    random.nextGaussian()).times(0.004)));
         }
         RigidFit.Fit fit = RigidFit.of(MARKS, to);
         double best = sum(fit.transform(), to);
         assertEquals(best, MARKS.size() * fit.rootMeanSquare() * fit.rootMeanSquare(), 1e-15);
         for (int i = 0; i < 500; i++) {
-            RigidTransform nudge = turned(1e-4 * random.nextGaussian(), 1e-4 * random.nextGaussian(), 1e-4 * random.nextGaussian(),
+            RigidTransform nudge = turned(1e-4 * random.nextGaussian(), 1e-4 * random.nextGaussian(), 1e-4
+                    * random.nextGaussian(),
                     new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).times(1e-4));
             double other = 0;
             for (int k = 0; k < to.size(); k++) {
@@ -53,6 +57,16 @@ class RigidFitTest {
             }
             assertTrue(other >= best);
         }
+    }
+
+    @Test
+    void aTurnInPlan() {
+        RigidTransform truth = turned(Math.toRadians(30), 0, 0, new Vec3(1, 2, 0.3));
+        Vec3 moved = RigidFit.of(MARKS, MARKS.stream().map(truth::apply).toList()).transform().apply(new Vec3(1, 0, 0));
+        CheckValues values = CheckValues.load("mass");
+        values.check("fit.turn", moved.x());
+        values.check("fit.side", moved.y());
+        values.check("fit.limit", 1000 * RigidFit.MARK_LIMIT);
     }
 
     @Test

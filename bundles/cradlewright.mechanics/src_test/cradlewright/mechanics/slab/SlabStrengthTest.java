@@ -72,7 +72,8 @@ class SlabStrengthTest {
     @Test
     void punching() {
         values.check("I5", 1000 * new Punching(25e6, 0.210, 0).controlPerimeter(LoadedArea.rectangle(0.3, 0.3), Position.INSIDE));
-        values.check("I5x", 1000 * new Punching(25e6, 0.210, 0).controlPerimeter(LoadedArea.rectangle(0.3, 0.3), Position.INSIDE));
+        values.check("I5x", 1000 * new Punching(25e6, 0.210, 0).controlPerimeter(LoadedArea.rectangle(0.3, 0.3),
+                Position.INSIDE));
         values.check("I6.k", MESH.sizeFactor());
         values.check("I6.vRdc", MESH.reinforcedStress() / 1e6);
         values.check("I6.vmin", MESH.leastStress() / 1e6);
@@ -86,7 +87,8 @@ class SlabStrengthTest {
         values.check("face", Concrete.faceShear(25e6) / 1e6);
         assertEquals(new Punching(30e6, 0.2, 0.02).resistance(), new Punching(30e6, 0.2, 0.05).resistance());
         // at its capacity the stress along the perimeter is the resistance
-        assertEquals(MESH.resistance(), MESH.stress(MESH.capacity(PLATE, Position.INSIDE, 1.15), PLATE, Position.INSIDE, 1.15), 1e-3);
+        assertEquals(MESH.resistance(), MESH.stress(MESH.capacity(PLATE, Position.INSIDE, 1.15), PLATE, Position.INSIDE, 1.15),
+                1e-3);
     }
 
     @Test

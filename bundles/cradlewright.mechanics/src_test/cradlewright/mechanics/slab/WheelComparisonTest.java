@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cradlewright.mechanics.slab.WheelComparison.Answer;
 import cradlewright.mechanics.slab.WheelComparison.Footprint;
 import cradlewright.mechanics.slab.WheelComparison.Measure;
+import cradlewright.mechanics.verify.CheckValues;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -18,8 +19,8 @@ class WheelComparisonTest {
     private static final Footprint WHEEL = new Footprint(3500, LoadedArea.rectangle(0.150, 0.120), 1.4);
 
     private static List<Measure> worse(Footprint ours) {
-        return WheelComparison.of(ours, WHEEL).comparisons().stream().filter(c -> !c.noWorse()).map(WheelComparison.Comparison::measure)
-                .toList();
+        return WheelComparison.of(ours, WHEEL).comparisons().stream().filter(c -> !c.noWorse())
+                .map(WheelComparison.Comparison::measure).toList();
     }
 
     @Test
@@ -34,6 +35,8 @@ class WheelComparisonTest {
         Footprint plate = new Footprint(1500, LoadedArea.rectangle(0.15, 0.12), 1.5);
         assertEquals(Answer.NO_WORSE, WheelComparison.of(plate, WHEEL).answer());
         assertTrue(worse(plate).isEmpty());
+        CheckValues.load("slab").check("wheel.edge-shear",
+                WheelComparison.of(plate, WHEEL).comparisons().get(Measure.EDGE_SHEAR.ordinal()).daily());
         assertEquals(Answer.NO_WORSE, WheelComparison.of(WHEEL, WHEEL).answer());
     }
 
@@ -75,7 +78,8 @@ class WheelComparisonTest {
 
     private static boolean worseOnSomeSlab(Footprint a, Footprint b, Random random) {
         double thickness = 0.08 + 0.2 * random.nextDouble();
-        Westergaard slab = new Westergaard(20e9 + 15e9 * random.nextDouble(), 0.2, thickness, 1e7 * (1 + 9 * random.nextDouble()));
+        Westergaard slab = new Westergaard(20e9 + 15e9 * random.nextDouble(), 0.2, thickness, 1e7 * (1 + 9
+                * random.nextDouble()));
         double ra = a.area().equalRadius();
         double rb = b.area().equalRadius();
         double more = 1 + 1e-9;
