@@ -147,7 +147,13 @@ class CastorTest {
         Range turned = Rolling.turnedStart(new Range(100, 200));
         VALUES.check("E3.turned-low", turned.low());
         VALUES.check("E3.turned-high", turned.high());
-        assertEquals(0.5 / 62.5, Rolling.coefficient(TreadOnFloor.STEEL_ON_STEEL, 0.0625, false).low(), 1e-15);
+        Range steel = Rolling.coefficient(TreadOnFloor.STEEL_ON_STEEL, 0.0625, false);
+        assertEquals(0.5 / 62.5, steel.low(), 1e-15);
+        assertEquals(0.02, steel.high(), 0, "the percentage is the high end for a hard wheel");
+        for (TreadOnFloor single : List.of(TreadOnFloor.STEEL_ON_STEEL, TreadOnFloor.POLYMER_ON_STEEL,
+                TreadOnFloor.POLYMER_ON_CONCRETE)) {
+            assertEquals(single.leverArm().low(), single.leverArm().high(), 0, "the source prints one figure");
+        }
         assertThrows(IllegalArgumentException.class, () -> Rolling.leverArmForce(W, 5e-3, 0));
         assertThrows(IllegalArgumentException.class, () -> Rolling.level(W, new Range(-0.1, 0.1)));
         assertThrows(IllegalArgumentException.class, () -> new Range(2, 1));
