@@ -1,0 +1,61 @@
+package cradlewright.analysis.checks.lift;
+
+import cradlewright.analysis.check.Amount;
+import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.FindingBuilder;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.VisitCheck;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.standing.Holder;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.analysis.standing.Support;
+import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.lifting.LiftingFormulas;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Does the arm reach its lift point? */
+public final class ArmReachCheck extends VisitCheck {
+
+    /** Creates the check. */
+    public ArmReachCheck() {
+        super(new CheckInfo("lift.reach", "Does each arm reach its lift point?", "plate and manual of the lift", Cautions.LIFTING,
+                List.of("pivot, shortest and longest reach of each arm", "where the car stands on the lift"), List.of(LiftingFormulas.ARM_REACH)));
+    }
+
+    @Override
+    protected List<Finding> examine(Standing standing, Subject subject, Reader reader) {
+        List<Finding> findings = new ArrayList<>();
+        for (Support support : standing.supports()) {
+            if (support.holder() instanceof Holder.OnArm on) {
+                findings.add(examine(support, on.arm(), subject));
+            }
+        }
+        return findings;
+    }
+
+    private Finding examine(Support support, GearFacts.ArmFacts arm, Subject subject) {
+        FindingBuilder finding = finding(subject, arm.id(), arm.name());
+        if (arm.pivot().isEmpty() || arm.reachMin().isEmpty() || arm.reachMax().isEmpty()) {
+            return finding.cantSay("How far this arm reaches is not in the files.",
+                    List.of("pivot, shortest and longest reach of " + arm.name() + ": measure them or see the manual"));
+        }
+        Vec3 across = support.inCarrier().minus(arm.pivot().get());
+        double distance = Math.hypot(across.x(), across.y());
+        double longest = arm.reachMax().get().si();
+        double shortest = arm.reachMin().get().si();
+        finding.against(Amount.length(distance), Amount.length(longest), "longest reach of the arm")
+                .input("shortest reach", Amount.length(shortest), "manual or measured");
+        if (distance > longest || distance < shortest) {
+            return finding.remedy(Remedy.advice(distance > longest ? "Set the car closer to this column or choose a lift point nearer to it."
+                    : "Set the car further from this column or choose a lift point further away."))
+                    .say(Verdict.STOP, distance > longest ? "The lift point lies beyond the reach of this arm." : "The lift point lies too close for this arm.");
+        }
+        return finding.say(Verdict.HOLDS, "The arm reaches its lift point.");
+    }
+}

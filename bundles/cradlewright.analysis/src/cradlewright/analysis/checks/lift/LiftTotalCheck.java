@@ -1,0 +1,61 @@
+package cradlewright.analysis.checks.lift;
+
+import cradlewright.analysis.check.Amount;
+import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.FindingBuilder;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.VisitCheck;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.analysis.standing.WeightKey;
+import cradlewright.mechanics.mass.EstimatedBalance;
+import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
+import cradlewright.mechanics.mass.MassFormulas;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Is the lift or hoist rated for all that hangs on it? */
+public final class LiftTotalCheck extends VisitCheck {
+
+    /** Creates the check. */
+    public LiftTotalCheck() {
+        super(new CheckInfo("lift.total", "Is the lift or hoist rated for all that is on it?", "EN 1493, rated load of the plate", Cautions.LIFTING,
+                List.of("rated load on the plate of the lift or hoist", "mass of what is lifted"), MassFormulas.all()));
+    }
+
+    @Override
+    protected List<Finding> examine(Standing standing, Subject subject, Reader reader) {
+        Optional<EstimatedBalance> estimate = reader.read(new WeightKey(subject.ownerId(), standing.visit().id())).estimate();
+        if (!standing.lifted() || estimate.isEmpty()) {
+            return List.of();
+        }
+        List<Finding> findings = new ArrayList<>();
+        standing.lift().ifPresent(lift -> findings.add(examine(lift, estimate.get(), subject, reader)));
+        standing.hoist().ifPresent(hoist -> findings.add(examine(hoist, estimate.get(), subject, reader)));
+        return findings;
+    }
+
+    private Finding examine(GearFacts gear, EstimatedBalance estimate, Subject subject, Reader reader) {
+        FindingBuilder finding = finding(subject, gear.id(), gear.name()).situation("hanging still").input("mass, best estimate",
+                Amount.mass(estimate.balance().mass()), "sum of the parts that are on").input("give or take", Amount.mass(estimate.expanded(Quantity.MASS)),
+                        "19 times in 20");
+        Optional<Value> rated = gear.ratedLoad();
+        if (rated.isEmpty()) {
+            return finding.cantSay("The rated load of " + gear.name() + " is not in the files.", List.of("rated load of " + gear.name() + ": read it off its plate"));
+        }
+        double asked = estimate.balance().mass() + estimate.expanded(Quantity.MASS);
+        finding.against(Amount.mass(asked), Amount.mass(rated.get().si()), "rated load on the plate");
+        Verdict verdict = Verdict.of(asked, rated.get().si(), settings(reader).tightMargin());
+        if (verdict == Verdict.STOP) {
+            finding.remedy(Remedy.advice("Take parts off first, or use gear of a higher rating."));
+        }
+        return finding.say(verdict, verdict == Verdict.STOP ? "More hangs on it than its plate allows." : "Its plate allows what hangs on it.");
+    }
+}

@@ -1,0 +1,154 @@
+package cradlewright.report.html;
+
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Scope;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.engine.Engine;
+import cradlewright.analysis.engine.Progress;
+import cradlewright.analysis.load.Loads;
+import cradlewright.analysis.load.LoadsKey;
+import cradlewright.analysis.load.Situation;
+import cradlewright.analysis.run.ShopAnswers;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.analysis.standing.StandingKey;
+import cradlewright.analysis.standing.Weight;
+import cradlewright.analysis.standing.WeightKey;
+import cradlewright.report.FindingWords;
+import cradlewright.report.UnitSystem;
+import cradlewright.report.scene.SvgPainter;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** One page: first one line for everything with its verdict, then each with its drawing and its reasons, then the cautions. */
+public final class HtmlReport {
+
+    private static final String STYLE = """
+            body{font-family:system-ui,sans-serif;color:#20252c;background:#fff;margin:2rem auto;max-width:62rem;padding:0 1rem;line-height:1.45}
+            h1{font-size:1.6rem}h2{font-size:1.25rem;margin-top:2.5rem;border-top:2px solid #c9ced6;padding-top:1rem}
+            table{border-collapse:collapse;width:100%}td,th{text-align:left;padding:.35rem .6rem;border-bottom:1px solid #dfe3e8;vertical-align:top}
+            .v{font-weight:700;white-space:nowrap;padding:.1rem .5rem;border-radius:.2rem;border:2px solid}
+            .stop{background:#9b2226;color:#fff;border-color:#9b2226}.cant_say{background:#fff;color:#20252c;border-color:#20252c;border-style:dashed}
+            .tight{background:#ffe8b3;color:#3d2c00;border-color:#7a4a00}.holds{background:#fff;color:#14532d;border-color:#14532d}
+            .small{color:#4a525e;font-size:.9rem}.todo{font-weight:600}a{color:#1f5c8b}
+            @media print{body{margin:0;max-width:none}h2{break-before:page}}
+            """;
+
+    private final UnitSystem units;
+
+    /** Makes a writer that shows numbers in these units. */
+    public HtmlReport(UnitSystem units) {
+        this.units = units;
+    }
+
+    /**
+     * Writes {@code index.html} into a folder, which is made when missing.
+     *
+     * @param engine holds the snapshot that the answers are for
+     */
+    public void write(ShopAnswers answers, Engine engine, LocalDate day, Path folder) throws IOException {
+        Files.createDirectories(folder);
+        Files.writeString(folder.resolve("index.html"), page(answers, engine, day), StandardCharsets.UTF_8);
+    }
+
+    private String page(ShopAnswers answers, Engine engine, LocalDate day) {
+        StringBuilder out = new StringBuilder();
+        out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width\">\n<title>")
+                .append(escape(answers.shop())).append("</title>\n<style>\n").append(STYLE).append(SvgPainter.STYLE).append("</style></head>\n<body>\n<h1>")
+                .append(escape(answers.shop())).append(", ").append(day).append("</h1>\n");
+        overview(out, answers);
+        for (int i = 0; i < answers.subjects().size(); i++) {
+            subject(out, answers, answers.subjects().get(i), i, engine);
+        }
+        cautions(out, answers);
+        return out.append("</body>\n</html>\n").toString();
+    }
+
+    private static void overview(StringBuilder out, ShopAnswers answers) {
+        out.append("<table>\n<tr><th>Answer</th><th>What</th><th>Gravest reason</th></tr>\n");
+        for (int i = 0; i < answers.subjects().size(); i++) {
+            Subject subject = answers.subjects().get(i);
+            List<Finding> findings = answers.about(subject);
+            if (findings.isEmpty()) {
+                continue;
+            }
+            Finding gravest = findings.get(0);
+            String reason = gravest.verdict() == Verdict.HOLDS ? "" : name(gravest) + gravest.words();
+            out.append("<tr><td>").append(badge(gravest.verdict())).append("</td><td><a href=\"#s").append(i).append("\">").append(escape(subject.label()))
+                    .append("</a></td><td>").append(escape(reason)).append("</td></tr>\n");
+        }
+        out.append("</table>\n");
+    }
+
+    private void subject(StringBuilder out, ShopAnswers answers, Subject subject, int number, Engine engine) {
+        List<Finding> findings = answers.about(subject);
+        if (findings.isEmpty()) {
+            return;
+        }
+        out.append("<h2 id=\"s").append(number).append("\">").append(escape(subject.label())).append(' ').append(badge(answers.worst(subject)))
+                .append("</h2>\n");
+        if (subject.scope() == Scope.VISIT) {
+            drawing(subject, engine).ifPresent(svg -> out.append(svg).append('\n'));
+        }
+        out.append("<table>\n<tr><th>Answer</th><th>Reason</th><th>Rests on</th></tr>\n");
+        findings.forEach(finding -> row(out, finding));
+        out.append("</table>\n");
+    }
+
+    private Optional<String> drawing(Subject subject, Engine engine) {
+        String visit = subject.visitId().orElseThrow();
+        Optional<Standing> standing = engine.read(new StandingKey(subject.ownerId(), visit), Progress.NONE);
+        if (standing.isEmpty() || standing.get().supports().isEmpty()) {
+            return Optional.empty();
+        }
+        Weight weight = engine.read(new WeightKey(subject.ownerId(), visit), Progress.NONE);
+        Loads loads = engine.read(new LoadsKey(subject.ownerId(), visit, Situation.atRest(), false), Progress.NONE);
+        return Optional.of(new SvgPainter().paint(new PlanDrawing(units).draw(standing.get(), weight, loads)));
+    }
+
+    private void row(StringBuilder out, Finding finding) {
+        out.append("<tr><td>").append(badge(finding.verdict())).append("</td><td>").append(escape(name(finding) + finding.words()));
+        String numbers = FindingWords.numbers(finding, units);
+        line(out, "", numbers);
+        line(out, "when ", finding.situation());
+        finding.missing().forEach(missing -> line(out, "missing: ", missing));
+        finding.remedies().forEach(remedy -> out.append("<br><span class=\"todo\">to do: ").append(escape(FindingWords.remedy(remedy))).append("</span>"));
+        out.append("</td><td class=\"small\">").append(escape(finding.ratedBy().isEmpty() ? finding.clause() : finding.ratedBy() + "; " + finding.clause()))
+                .append("<br>").append(escape(finding.check())).append("</td></tr>\n");
+    }
+
+    private static void line(StringBuilder out, String head, String text) {
+        if (!text.isEmpty()) {
+            out.append("<br><span class=\"small\">").append(head).append(escape(text)).append("</span>");
+        }
+    }
+
+    private static void cautions(StringBuilder out, ShopAnswers answers) {
+        Set<String> cautions = new LinkedHashSet<>();
+        answers.findings().forEach(finding -> cautions.add(finding.caution()));
+        out.append("<h2>Cautions</h2>\n<ul>\n");
+        cautions.forEach(caution -> out.append("<li>").append(escape(caution)).append("</li>\n"));
+        out.append("<li>Estimates from the numbers shown, no certificate. Plates, manuals and local rules come first; a licensed structural engineer "
+                + "confirms structures, floors and lifting.</li>\n</ul>\n");
+    }
+
+    private static String name(Finding finding) {
+        return finding.objectName().equals(finding.subject().label()) ? "" : finding.objectName() + ": ";
+    }
+
+    private static String badge(Verdict verdict) {
+        return "<span class=\"v " + verdict.name().toLowerCase(Locale.ROOT) + "\">" + escape(verdict.word()) + "</span>";
+    }
+
+    private static String escape(String text) {
+        return SvgPainter.escape(text);
+    }
+}
