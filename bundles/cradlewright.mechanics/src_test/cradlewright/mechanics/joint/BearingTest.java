@@ -64,6 +64,7 @@ class BearingTest {
         VALUES.check("D4.oversize", m10(END, HoleKind.OVERSIZE).resistance() / 1e3);
         VALUES.check("D4.slot-across", m10(END, HoleKind.SLOT_ACROSS).resistance() / 1e3);
         assertEquals(0, m10(END, HoleKind.SLOT_ALONG).resistance(), "a bolt slides along its slot");
+        VALUES.check("bearing.full", m10(new HolePosition(NONE, NONE, NONE, NONE), HoleKind.NORMAL).resistance() / 1e3);
         VALUES.check("single-lap", end.singleLapLimit() / 1e3);
     }
 
@@ -72,7 +73,9 @@ class BearingTest {
         VALUES.check("D10.alpha", sheet(0.002).alphaB());
         VALUES.check("D10", sheet(0.002).resistance() / 1e3);
         VALUES.check("thin.kt", sheet(0.001).kT());
+        VALUES.check("thin.strongest", Bearing.STRONGEST_SHEET / 1e6);
         assertEquals(1, sheet(0.00125).kT(), 1e-12, "the two branches meet at 1.25 mm");
+        assertEquals(1, sheet(0.001251).kT(), 1e-12, "and no sheet bears more than in full");
         assertTrue(sheet(0.00299).thinSheet());
         assertFalse(sheet(0.003).thinSheet());
     }

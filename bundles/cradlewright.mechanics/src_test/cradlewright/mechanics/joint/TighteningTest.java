@@ -31,11 +31,11 @@ class TighteningTest {
     @Test
     void frictionForm() {
         for (BoltSize size : BoltSize.values()) {
+            double preload = Tightening.yieldPreload(size, BoltGrade.G8_8, 0.12);
+            double torque = Tightening.torque(size, preload, 0.12, 0.12);
+            VALUES.check("D9." + size + ".preload", preload / 1e3);
+            VALUES.check("D9." + size + ".torque", torque);
             if (size != BoltSize.M14) {
-                double preload = Tightening.yieldPreload(size, BoltGrade.G8_8, 0.12);
-                double torque = Tightening.torque(size, preload, 0.12, 0.12);
-                VALUES.check("D9." + size + ".preload", preload / 1e3);
-                VALUES.check("D9." + size + ".torque", torque);
                 VALUES.check("D9." + size + ".published", torque);
             }
         }

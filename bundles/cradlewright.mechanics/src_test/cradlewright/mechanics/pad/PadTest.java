@@ -20,6 +20,7 @@ class PadTest {
     @Test
     void cork() {
         VALUES.check("cork.modulus", CorkPad.MODULUS / 1e6);
+        VALUES.check("cork.spread", CorkPad.MODULUS_SPREAD / 1e6);
         VALUES.check("cork.collapse", CorkPad.COLLAPSE_STRESS / 1e6);
         VALUES.check("cork.stress-limit", PadLimits.CORK.stress() / 1e6);
         VALUES.check("cork.strain-limit", PadLimits.CORK.strain());
