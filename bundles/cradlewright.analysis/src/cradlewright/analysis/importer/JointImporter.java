@@ -35,8 +35,8 @@ final class JointImporter {
     private static JointFacts bolted(BoltedJoint joint) {
         return new JointFacts.Bolted(id(joint), name(joint), Identity.reference(joint.getBolt()), Values.count(joint.getRows()),
                 Values.count(joint.getColumns()), Values.si(joint.getPitch()), Values.si(joint.getGauge()),
-                Values.si(joint.getE1()), Values.si(joint.getE2()), Values.si(joint.getPlateThickness()), Identity.reference(joint.getPlateSteel()),
-                holes(joint.getHoles()));
+                Values.si(joint.getE1()), Values.si(joint.getE2()), Values.si(joint.getPlateThickness()),
+                Identity.reference(joint.getPlateSteel()), holes(joint.getHoles()));
     }
 
     /** Returns the shape of the holes; normal round ones when nobody said. */

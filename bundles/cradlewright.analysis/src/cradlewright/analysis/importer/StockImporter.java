@@ -136,7 +136,8 @@ final class StockImporter {
     private static StockFacts.Pad pad(PadType pad) {
         return new StockFacts.Pad(id(pad), name(pad), material(pad.getMaterial()), Values.si(pad.getLength()),
                 Values.si(pad.getWidth()), Values.si(pad.getThickness()), Values.si(pad.getModulus()),
-                Values.si(pad.getStiffness()), Values.si(pad.getStressLimit()), Values.si(pad.getStrainLimit()), Values.celsius(pad.getTemperatureLimit()));
+                Values.si(pad.getStiffness()), Values.si(pad.getStressLimit()), Values.si(pad.getStrainLimit()),
+                Values.celsius(pad.getTemperatureLimit()));
     }
 
     private static StockFacts.Material material(PadMaterial material) {

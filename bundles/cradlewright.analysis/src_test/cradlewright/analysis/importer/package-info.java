@@ -1,0 +1,2 @@
+/** Checks of the importer against small shops built in memory. */
+package cradlewright.analysis.importer;
