@@ -1,6 +1,8 @@
 package cradlewright.mechanics.contact;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 
 import cradlewright.mechanics.geometry.Vec3;
@@ -168,7 +170,7 @@ public final class TipLimit {
             if (most.end() == LinearProgramme.End.UNBOUNDED) {
                 return new TipLimit(SolveStatus.OK, least.value() * unit, Double.POSITIVE_INFINITY, new double[0], new double[0]);
             }
-            double[] ray = negative(most.multipliers());
+            double[] ray = withAllThatOpen(negative(most.multipliers()), most);
             return isProof(ray, most.value()) ? going(SolveStatus.OK, least.value() * unit, most.value() * unit, ray)
                     : failed(SolveStatus.SINGULAR);
         }
@@ -188,6 +190,83 @@ public final class TipLimit {
                 matrix[k][n] = -rows.kept(k, n);
             }
             return new LinearProgramme(matrix, loadWork(), variables);
+        }
+
+        /**
+         * At a tie (a lift straight up, a push towards a corner) several motions can start. Adds, for each contact that carries
+         * nothing and stays shut in the first, one in which it opens if there is one, and takes the mean.
+         */
+        private double[] withAllThatOpen(double[] ray, LinearProgramme.Answer most) {
+            List<Integer> undecided = new ArrayList<>();
+            for (int i = 0; i < n; i++) {
+                if (!free[i] && most.variables()[i] <= SHUT_TOLERANCE && Dense.dot(column(i), ray) <= SHUT_TOLERANCE) {
+                    undecided.add(i);
+                }
+            }
+            if (undecided.isEmpty()) {
+                return ray;
+            }
+            LinearProgramme motions = motions(undecided, most.value());
+            double[] mean = ray.clone();
+            int count = 1;
+            for (int k = 0; k < undecided.size(); k++) {
+                double[] objective = new double[rows.rank() + n + undecided.size() + 1];
+                objective[rows.rank() + undecided.get(k)] = 1;
+                LinearProgramme.Answer other = motions.maximise(objective);
+                if (other.end() == LinearProgramme.End.OPTIMAL) {
+                    Dense.addTimes(mean, 1, Arrays.copyOf(other.variables(), mean.length));
+                    count++;
+                }
+            }
+            for (int k = 0; k < mean.length; k++) {
+                mean[k] /= count;
+            }
+            return mean;
+        }
+
+        /** All motions that start at the limit; variables y, openings, what caps the undecided ones, what the load lets go. */
+        private LinearProgramme motions(List<Integer> undecided, double value) {
+            int r = rows.rank();
+            int width = r + n + undecided.size() + 1;
+            List<double[]> matrix = new ArrayList<>();
+            List<Double> right = new ArrayList<>();
+            List<double[]> held = new ArrayList<>();
+            for (int i = 0; i < n; i++) {
+                double[] row = Arrays.copyOf(column(i), width);
+                row[r + i] = -1;
+                if (free[i]) {
+                    held.add(column(i));
+                } else {
+                    matrix.add(row);
+                    right.add(0.0);
+                }
+            }
+            EquilibriumRows independent = new EquilibriumRows(held.toArray(new double[0][]), r);
+            for (int k = 0; k < independent.rank(); k++) {
+                double[] row = new double[width];
+                for (int j = 0; j < r; j++) {
+                    row[j] = independent.kept(k, j);
+                }
+                matrix.add(row);
+                right.add(0.0);
+            }
+            for (int k = 0; k < undecided.size(); k++) {
+                double[] row = new double[width];
+                row[r + undecided.get(k)] = 1;
+                row[r + n + k] = 1;
+                matrix.add(row);
+                right.add(1.0);
+            }
+            matrix.add(Arrays.copyOf(negative(column(n)), width));
+            right.add(1.0);
+            double[] least = Arrays.copyOf(loadWork(), width);
+            least[width - 1] = 1;
+            matrix.add(least);
+            right.add(value);
+            boolean[] any = new boolean[width];
+            Arrays.fill(any, 0, r, true);
+            return new LinearProgramme(matrix.toArray(new double[0][]), right.stream().mapToDouble(Double::doubleValue).toArray(),
+                    any);
         }
 
         /** The motion opens contacts or leaves them shut, the action drives it, and load and action balance in it. */

@@ -1,0 +1,138 @@
+package cradlewright.mechanics.coupled;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+import cradlewright.mechanics.contact.ContactKind;
+import cradlewright.mechanics.contact.ContactProblem;
+import cradlewright.mechanics.contact.FallMotion;
+import cradlewright.mechanics.contact.SolveStatus;
+import cradlewright.mechanics.contact.TipLimit;
+import cradlewright.mechanics.frame.ForceMoment;
+import cradlewright.mechanics.geometry.Vec3;
+
+/**
+ * Does it tip? Asked twice: the shell on what it stands on, with that taken as ground, and everything locked together on the
+ * floor. The smaller limit governs.
+ *
+ * @see CoupledFormulas#TIPPING
+ */
+public final class TippingQuestions {
+
+    /**
+     * Answer of one question.
+     *
+     * @param status OK when it stands up to lambda; NO_EQUILIBRIUM when it falls whatever the amount of the action
+     * @param lambda how often the action can be laid on: infinite where it upsets nothing, 0 where nothing holds the load
+     * @param standsWithoutAction whether it stands by itself
+     * @param motion what starts beyond lambda
+     * @param shut ids of the contacts that stay shut in that motion: those it tips over
+     */
+    public record Answer(SolveStatus status, double lambda, boolean standsWithoutAction, FallMotion motion, List<String> shut) {
+
+        /** Takes a copy of the list. */
+        public Answer {
+            shut = List.copyOf(shut);
+        }
+    }
+
+    private final CoupledProblem problem;
+
+    /** Asks about the bodies, contacts and loads of a problem; compliance and gaps play no part. */
+    public TippingQuestions(CoupledProblem problem) {
+        this.problem = Objects.requireNonNull(problem, "problem");
+    }
+
+    /**
+     * Asks about one body, with all that stands on it, on what it stands on.
+     *
+     * @param body the body
+     * @param action the upsetting load on it, moment about the origin
+     */
+    public Answer onItsSupports(String body, ForceMoment action) {
+        problem.requireBody(body);
+        Set<String> moving = new LinkedHashSet<>(Set.of(body));
+        boolean grew = true;
+        while (grew) {
+            grew = false;
+            for (Contact c : problem.contacts()) {
+                grew |= moving.contains(c.below()) && moving.add(c.above());
+            }
+        }
+        return locked(moving, action);
+    }
+
+    /** Asks about all bodies locked together on the floor. */
+    public Answer onTheFloor(ForceMoment action) {
+        Set<String> all = new LinkedHashSet<>();
+        problem.bodies().forEach(b -> all.add(b.id()));
+        return locked(all, action);
+    }
+
+    /**
+     * Asks about a group of bodies locked together, with all others taken as ground.
+     *
+     * @throws IllegalArgumentException for an unknown body or an action of nothing
+     */
+    public Answer locked(Set<String> moving, ForceMoment action) {
+        ForceMoment loads = problem.loadsOf(moving);
+        List<Contact> around = problem.around(moving);
+        List<String> ids = new ArrayList<>();
+        List<Boolean> normals = new ArrayList<>();
+        List<ContactKind> kinds = new ArrayList<>();
+        List<double[]> columns = new ArrayList<>();
+        List<Double> capacity = new ArrayList<>();
+        for (Contact c : around) {
+            double sign = moving.contains(c.above()) ? 1 : -1;
+            List<Vec3> directions = new ArrayList<>(List.of(c.normal()));
+            directions.addAll(c.shear());
+            for (int k = 0; k < directions.size(); k++) {
+                boolean normal = k == 0;
+                ids.add(c.id());
+                normals.add(normal);
+                kinds.add(normal && c.hold() != Hold.BOLTED ? ContactKind.UNILATERAL : ContactKind.HELD);
+                columns.add(CoupledProblem.components(Body.force(c.point(), directions.get(k).times(sign))));
+                capacity.add(normal ? c.pullCapacity() : Double.POSITIVE_INFINITY);
+            }
+        }
+        TipLimit limit = TipLimit.of(rigid(columns, kinds, loads), CoupledProblem.components(action.times(-1)),
+                capacity.stream().mapToDouble(Double::doubleValue).toArray());
+        if (limit.status() != SolveStatus.OK && limit.status() != SolveStatus.NO_EQUILIBRIUM) {
+            return new Answer(limit.status(), 0, false, new FallMotion(FallMotion.Kind.STAYS, Vec3.ZERO, Vec3.ZERO), List.of());
+        }
+        List<String> shut = new ArrayList<>();
+        for (int i = 0; i < ids.size(); i++) {
+            if (normals.get(i) && limit.staysShut(i)) {
+                shut.add(ids.get(i));
+            }
+        }
+        return new Answer(limit.status(), limit.lambda(), limit.standsWithoutAction(),
+                limit.motionOf(0, size(around), !shut.isEmpty()), shut);
+    }
+
+    private static ContactProblem rigid(List<double[]> columns, List<ContactKind> kinds, ForceMoment loads) {
+        int n = columns.size();
+        double[][] c = new double[n][n];
+        double[][] e = new double[CoupledProblem.ROWS][n];
+        for (int i = 0; i < n; i++) {
+            c[i][i] = ContactProblem.LEAST_COMPLIANCE;
+            for (int k = 0; k < CoupledProblem.ROWS; k++) {
+                e[k][i] = columns.get(i)[k];
+            }
+        }
+        return new ContactProblem(c, new double[n], e, CoupledProblem.components(loads.times(-1)), kinds);
+    }
+
+    private static double size(List<Contact> contacts) {
+        double size = 0;
+        for (Contact a : contacts) {
+            for (Contact b : contacts) {
+                size = Math.max(size, a.point().minus(b.point()).norm());
+            }
+        }
+        return size > 0 ? size : 1;
+    }
+}
