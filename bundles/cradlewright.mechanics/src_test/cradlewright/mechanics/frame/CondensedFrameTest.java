@@ -71,6 +71,9 @@ class CondensedFrameTest {
         }
         LoadCase lopsided = loads.plus(LoadCase.on(model).force(FramePoint.node("a"), Vec3.UP).build());
         assertThrows(IllegalArgumentException.class, () -> FrameStructure.freeBody(model).solve(lopsided));
+        LoadCase turning = loads.plus(LoadCase.on(model)
+                .action(FramePoint.node("a"), new ForceMoment(Vec3.ZERO, new Vec3(0, 1, 0))).build());
+        assertThrows(IllegalArgumentException.class, () -> FrameStructure.freeBody(model).solve(turning));
     }
 
     @Test

@@ -115,6 +115,7 @@ class LooseStructureTest {
         assertRefused(() -> chain(2).spring("n0", Dof.UX, 0));
         assertRefused(() -> chain(2).node("same", Vec3.ZERO).member(member("a", "n0", "same")).build());
         assertRefused(() -> chain(2).member(FrameMember.of("a", "n0", "n1", BEAM, new Vec3(1, 0, 0))).build());
+        assertRefused(() -> chain(2).member(FrameMember.of("a", "n0", "n1", BEAM, new Vec3(1, 0, 1e-7))).build());
         assertRefused(() -> chain(2).member(FrameMember.of("a", "n0", "n1", BEAM, Vec3.ZERO)).build());
         assertRefused(() -> chain(2).member(member("a", "n0", "n1").withRigidEnds(new Vec3(2, 0, 0), Vec3.ZERO)).build());
         FrameModel model = chain(2).member(member("a", "n0", "n1")).fixAll("n0").build();
