@@ -6,16 +6,16 @@ import cradlewright.mechanics.pad.CorkPad;
 import java.util.Optional;
 
 /** How much a support gives way; values that nobody measured are named as assumed. Common practice, no source, unless stated. */
-final class Compliances {
+public final class Compliances {
 
     /** Steel on steel with paint in between, m/N. */
-    static final double BARE_STEEL = 1e-8;
+    public static final double BARE_STEEL = 1e-8;
     /** A thin soft pad that nobody described, m/N. */
     static final double UNKNOWN_PAD = 1e-7;
     /** A strap with its eyes, m/N. */
     static final double UNKNOWN_STRAP = 5e-6;
     /** A castor with its fork and the plate above it, m/N. */
-    static final double UNKNOWN_CASTOR = 5e-7;
+    public static final double UNKNOWN_CASTOR = 5e-7;
     /** An arm of a two-post lift at its pad, m/N. */
     static final double UNKNOWN_ARM = 3e-6;
 

@@ -1,0 +1,134 @@
+package cradlewright.analysis.load;
+
+import cradlewright.analysis.standing.Support;
+import cradlewright.mechanics.contact.ContactKind;
+import cradlewright.mechanics.contact.GradientBounds;
+import cradlewright.mechanics.contact.SolveStatus;
+import cradlewright.mechanics.contact.StaticsBounds;
+import cradlewright.mechanics.coupled.Body;
+import cradlewright.mechanics.coupled.CoupledProblem;
+import cradlewright.mechanics.coupled.CoupledSolution;
+import cradlewright.mechanics.coupled.StiffnessSweep;
+import cradlewright.mechanics.formula.Constants;
+import cradlewright.mechanics.frame.ForceMoment;
+import cradlewright.mechanics.frame.FrameMember;
+import cradlewright.mechanics.frame.FrameResult;
+import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Solves one situation: as listed, at the unfavourable ends, over the stiffness of the shell, and what statics alone allow. */
+final class LoadSolver {
+
+    /** Partial factor of the own weight of the dolly, EN 1990 Table A1.2(B) (from memory). */
+    private static final double OWN = 1.35;
+    /** Partial factor of what it carries and of pushes, EN 1990 Table A1.2(B) (from memory). */
+    private static final double CARRIED = 1.5;
+    /** Twice the standard uncertainty: 19 times in 20. */
+    private static final double COVERAGE = 2;
+
+    private final ContactSetting setting;
+    private final Situation situation;
+
+    LoadSolver(ContactSetting setting, Situation situation) {
+        this.setting = setting;
+        this.situation = situation;
+    }
+
+    Loads solve(boolean factored) {
+        CoupledProblem problem = factored ? setting.factored(situation, OWN, CARRIED) : setting.problem(situation);
+        CoupledSolution solution = problem.solve();
+        if (solution.status() == SolveStatus.NO_EQUILIBRIUM) {
+            return Loads.none(situation, Loads.Outcome.FALLS, "no push of the supports can hold it: it falls over");
+        }
+        if (solution.status() != SolveStatus.OK) {
+            return Loads.none(situation, Loads.Outcome.BROKE_OFF, "the calculation of the supports did not come to an end");
+        }
+        Ends ends = factored ? Ends.NONE : ends(problem);
+        List<Carried> supports = setting.supports().stream().map(Support::contactId).map(id -> carried(id, solution, ends)).toList();
+        List<Carried> castors = setting.floorContacts().stream().map(id -> carried(id, solution, ends)).toList();
+        return new Loads(situation, Loads.Outcome.FOUND, "", supports, castors, factored ? members(solution) : List.of());
+    }
+
+    /** What surrounds the listed answer: ends of what is known, the sweep over stiffness, statics. */
+    private record Ends(Optional<GradientBounds> gradient, Optional<StiffnessSweep> sweep, Optional<StaticsBounds> statics) {
+
+        private static final Ends NONE = new Ends(Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    private Ends ends(CoupledProblem problem) {
+        GradientBounds gradient = GradientBounds.of(problem.matrices(), loadSlopes(problem), new double[problem.matrices().size()][4], covariance(), COVERAGE);
+        StaticsBounds statics = problem.staticsBounds();
+        Optional<StiffnessSweep> sweep = Optional.empty();
+        if (setting.twistMatters()) {
+            sweep = Optional.of(StiffnessSweep.run(setting.softest(), ContactSetting.STIFFEST_SHELL, k -> setting.elastic(situation, k), problem))
+                    .filter(s -> s.status() == SolveStatus.OK);
+        }
+        return new Ends(Optional.of(gradient).filter(g -> g.status() == SolveStatus.OK), sweep,
+                Optional.of(statics).filter(s -> s.status() == SolveStatus.OK));
+    }
+
+    /** Change of the load with mass (kg) and the place of the balance point (m), one column each. */
+    private double[][] loadSlopes(CoupledProblem problem) {
+        double mass = setting.carried().balance().mass();
+        double perKilogram = Constants.GRAVITY * situation.weightFactor();
+        double[] byMass = problem.loadChange(ContactSetting.SHELL, Body.force(setting.balance(), Vec3.UP.times(-perKilogram)));
+        double[][] slopes = new double[byMass.length][4];
+        for (int axis = 0; axis < 3; axis++) {
+            Vec3 step = axis == 0 ? new Vec3(1, 0, 0) : axis == 1 ? new Vec3(0, 1, 0) : Vec3.UP;
+            Vec3 moment = step.cross(Vec3.UP.times(-mass * perKilogram));
+            double[] change = problem.loadChange(ContactSetting.SHELL, new ForceMoment(Vec3.ZERO, moment));
+            for (int row = 0; row < slopes.length; row++) {
+                slopes[row][0] = byMass[row];
+                slopes[row][axis + 1] = change[row];
+            }
+        }
+        return slopes;
+    }
+
+    private double[][] covariance() {
+        Quantity[] quantities = Quantity.values();
+        double[][] covariance = new double[4][4];
+        for (int i = 0; i < 4; i++) {
+            for (int j = 0; j < 4; j++) {
+                covariance[i][j] = setting.carried().covariance(quantities[i], quantities[j]);
+            }
+        }
+        return covariance;
+    }
+
+    private Carried carried(String id, CoupledSolution solution, Ends ends) {
+        int index = solution.problem().indexOf(id);
+        double force = solution.force(id);
+        double low = ends.gradient.map(g -> g.bound(index).low()).orElse(force);
+        double high = ends.gradient.map(g -> g.bound(index).high()).orElse(force);
+        // The give or take of the masses and the stiffness of the shell are separate doubts: their steps add.
+        low -= Math.max(0, force - ends.sweep.map(s -> s.least(id)).orElse(force));
+        high += Math.max(0, ends.sweep.map(s -> s.largest(id)).orElse(force) - force);
+        double least = ends.statics.map(s -> s.least(index)).orElse(Double.NaN);
+        double most = ends.statics.map(s -> s.largest(index)).orElse(Double.NaN);
+        boolean pulls = solution.problem().matrices().kind(index) == ContactKind.HELD;
+        return new Carried(id, setting.name(id), force, pulls ? low : Math.max(0, low), high, least, most, solution.shear(id).norm());
+    }
+
+    private List<MemberLoad> members(CoupledSolution rigid) {
+        List<MemberLoad> loads = new ArrayList<>();
+        setting.frame().ifPresent(frame -> {
+            FrameResult result = setting.dollyResult(rigid, situation, OWN);
+            for (FrameMember member : result.loads().model().members()) {
+                loads.add(new MemberLoad(member.name(), result.criticalStations(member.name()), result.nearEnd(member.name()), result.farEnd(member.name()),
+                        sag(result, member.name())));
+            }
+        });
+        return loads;
+    }
+
+    /** Movement of the middle of a member against the middle of its ends, m. */
+    private static double sag(FrameResult result, String member) {
+        double length = result.loads().model().axes(member).length();
+        Vec3 chord = result.motion(member, 0).translation().plus(result.motion(member, length).translation()).times(0.5);
+        return result.motion(member, length / 2).translation().minus(chord).norm();
+    }
+}
