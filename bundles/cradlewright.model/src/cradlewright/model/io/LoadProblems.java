@@ -60,8 +60,8 @@ final class LoadProblems {
         String words = Words.of(feature);
         Throwable cause = e.getCause();
         if (e.getValue() instanceof EObject value) {
-            add(e.getObject(), feature, words + " refers to a " + Words.name(value) + ", a "
-                    + Words.of(feature.getEType()) + " is wanted", "refer to the right object, or delete the reference",
+            add(e.getObject(), feature, words + " refers to the " + Words.name(value) + ", "
+                    + Words.one(feature.getEType()) + " is wanted", "refer to the right object, or delete the reference",
                     e.getLine());
         } else if (cause instanceof QuantityFormatException quantity) {
             add(e.getObject(), feature, words + ": " + quantity.what(), quantity.mend(), e.getLine());
@@ -81,7 +81,7 @@ final class LoadProblems {
         if (type == boolean.class || type == Boolean.class) {
             return "true or false";
         }
-        return type == int.class || type == Integer.class ? "a whole number" : "a " + Words.of(feature.getEType());
+        return type == int.class || type == Integer.class ? "a whole number" : Words.one(feature.getEType());
     }
 
     private void unresolved(UnresolvedReferenceException e) {

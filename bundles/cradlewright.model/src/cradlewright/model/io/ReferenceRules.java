@@ -93,7 +93,7 @@ final class ReferenceRules {
         if (!reference.getEReferenceType().isInstance(target.get())) {
             file.close(ShopFile.State.INCOMPLETE);
             shop.report(file.problem(object, reference.getName(),
-                    words + " refers to the " + Words.name(target.get()) + ", a " + Words.of(reference.getEType()) + " is wanted",
+                    words + " refers to the " + Words.name(target.get()) + ", " + Words.one(reference.getEType()) + " is wanted",
                     "refer to the right object, or delete the reference", Severity.ERROR));
             return Optional.of(Optional.empty());
         }

@@ -204,7 +204,8 @@ final class SafeXml {
         private void add(XmlElement element, String name, String value) throws SAXException {
             if (name.endsWith("chemaLocation")) {
                 throw stop(lines.line(name),
-                        "the attribute " + Words.quote(name) + " points to another file, which is never opened", "delete the attribute");
+                        "the attribute " + Words.quote(name) + " points to another file, which is never opened",
+                        "delete the attribute");
             }
             if (value.length() > MOST_TEXT) {
                 throw stop(lines.line(name),

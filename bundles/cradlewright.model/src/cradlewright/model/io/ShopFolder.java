@@ -115,8 +115,8 @@ public final class ShopFolder {
     public ShopFile add(FileKind kind, String name, FileRoot root) {
         String path = kind.path(name);
         if (!kind.rootClass().isInstance(root)) {
-            throw new IllegalArgumentException(path + " wants a " + Words.of(kind.rootClass()) + " at its top, found a "
-                    + Words.of(root.eClass()));
+            throw new IllegalArgumentException(path + " wants " + Words.one(kind.rootClass()) + " at its top, found "
+                    + Words.one(root.eClass()));
         }
         if (files.stream().anyMatch(file -> file.path().equalsIgnoreCase(path))) {
             throw new IllegalArgumentException("the shop already has a file " + path);

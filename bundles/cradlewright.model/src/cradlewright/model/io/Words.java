@@ -19,6 +19,12 @@ final class Words {
         return element.getName().replaceAll("([a-z])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
     }
 
+    /** Returns the words with an article before them. */
+    static String one(ENamedElement element) {
+        String words = of(element);
+        return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
+    }
+
     /** Returns kind and name of an object, as in {@code lift point "left sill"}. */
     static String name(EObject object) {
         String kind = of(object.eClass());

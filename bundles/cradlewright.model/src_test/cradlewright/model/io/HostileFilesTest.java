@@ -33,7 +33,8 @@ class HostileFilesTest {
     /** Stops a hang; the limit itself is on processor time, which other work on the machine does not lengthen. */
     private static final Duration HANG = Duration.ofSeconds(60);
     private static final String CAR = "cars/x.cwcar";
-    private static final String HEAD = "<vehicle:Car xmlns:vehicle=\"urn:cradlewright:vehicle\" schema=\"2\" id=\"car0000000001\" name=\"x\"";
+    private static final String HEAD =
+            "<vehicle:Car xmlns:vehicle=\"urn:cradlewright:vehicle\" schema=\"2\" id=\"car0000000001\" name=\"x\"";
 
     @TempDir
     Path directory;
@@ -115,7 +116,8 @@ class HostileFilesTest {
 
     @Test
     void moreThanTwentyMegabytes() throws IOException {
-        assertSays("larger than 20 MB", problems(HEAD + ">" + " ".repeat(20_000_001) + "</vehicle:Car>", ShopFile.State.REFUSED));
+        String large = HEAD + ">" + " ".repeat(20_000_001) + "</vehicle:Car>";
+        assertSays("larger than 20 MB", problems(large, ShopFile.State.REFUSED));
     }
 
     @Test
@@ -142,7 +144,8 @@ class HostileFilesTest {
         for (int i = 0; i < 20_000; i++) {
             text.append(String.format(marks, i));
         }
-        text.append("<stages id=\"stage00000001\" name=\"s\" on=\"").append(list.substring(0, 99_000)).append("\"/></vehicle:Car>");
+        text.append("<stages id=\"stage00000001\" name=\"s\" on=\"").append(list.substring(0, 99_000))
+                .append("\"/></vehicle:Car>");
         List<ReadProblem> problems = problems(text.toString(), ShopFile.State.INCOMPLETE);
         assertSays("which no object in this file has", problems);
         assertSays("more problems in this file are not listed", problems);

@@ -192,7 +192,8 @@ final class SampleShop {
         ApertureReading reading = ids.give(VehicleFactory.eINSTANCE.createApertureReading());
         reading.setAperture("left door");
         reading.setAt(LocalDateTime.of(2026, 3, 31, 14, 5));
-        reading.getGaps().addAll(List.of(q("4 mm", Dimension.LENGTH), q("4 mm", Dimension.LENGTH), q("5.5 mm", Dimension.LENGTH)));
+        reading.getGaps().addAll(List.of(q("4 mm", Dimension.LENGTH), q("4 mm", Dimension.LENGTH),
+                q("5.5 mm", Dimension.LENGTH)));
         car.getApertureReadings().add(reading);
         Stage stage = ids.give(VehicleFactory.eINSTANCE.createStage());
         stage.setName("as it came");
