@@ -73,6 +73,7 @@ class FilletWeldTest {
 
     @Test
     void throatAndLength() {
+        assertEquals(0.010 * Math.cos(Math.toRadians(45)), FilletWeld.throatOfLeg(0.010), 1e-12, "height of the triangle");
         assertEquals(0.0042, FilletWeld.throatOfLeg(0.006), 0.00005, "6 mm leg: published worked example takes 4.2 mm");
         VALUES.check("weld.least-throat", FilletWeld.LEAST_THROAT * 1e3);
         assertEquals(0, weld(0.0029, 360e6, WeldSteel.S235).resistancePerLength());
@@ -83,6 +84,7 @@ class FilletWeldTest {
         assertEquals(0.034, w.effectiveLength(0.038, 1), 1e-12);
         assertEquals(0.038, w.effectiveLength(0.038, 0), 1e-12);
         assertEquals(0, weld(0.006, 360e6, WeldSteel.S235).effectiveLength(0.0359, 0), "below six throats");
+        assertEquals(0.036, weld(0.006, 360e6, WeldSteel.S235).effectiveLength(0.036, 0), 1e-12, "six throats");
         VALUES.check("weld.long-lap", w.longLapFactor(300 * 0.004));
         assertEquals(1, w.longLapFactor(150 * 0.004), 1e-12);
         assertEquals(1, w.longLapFactor(0.05), 1e-12);
@@ -97,7 +99,8 @@ class FilletWeldTest {
         assertEquals(List.of(), weld(0.003, 360e6, WeldSteel.S235).findings(0.003, true));
         assertEquals(1, weld(0.003, 360e6, WeldSteel.S235).findings(0.003, false).size());
         assertEquals(List.of(), weld(0.003, 360e6, WeldSteel.S235).findings(0.004, false));
-        assertEquals(1, weld(0.003, 360e6, WeldSteel.S235).findings(0.002, true).size());
+        assertEquals(1, weld(0.003, 360e6, WeldSteel.S235).findings(0.00249, true).size());
+        assertEquals(List.of(), weld(0.003, 360e6, WeldSteel.S235).findings(0.0025, true), "thinnest hollow section");
     }
 
     @Test
