@@ -35,10 +35,10 @@ class EveryFeatureTest {
             "Dolly.basis", "Dolly.rockingEnd", "Fixture.distance", "Fixture.member", "Fixture.stiffness", "Floor.columns",
             "Floor.doors", "Floor.id", "Floor.name", "Foot.stiffness", "Hoist.basis", "JobBook.bookings", "JobBook.calendars",
             "JobBook.holdPoints", "JobBook.people", "JobBook.waits", "Lift.basis", "Lift.columns", "Member.role",
-            "Operation.after", "Operation.best", "Operation.likely", "Operation.needs", "Operation.worst", "Place.position", "Placement.heading",
-            "Placement.position", "Prop.basis", "Settings.frictionHigh", "Settings.frictionLow", "Setup.covered",
-            "Setup.outdoors", "ShimType.material", "Shop.id", "Shop.units", "Shop.zone", "Slab.outline", "Stand.basis", "Steel.grade", "Strap.legs",
-            "Timber.strengthClass", "Trailer.basis", "Trestle.basis", "Trestle.height", "Visit.current");
+            "Operation.after", "Operation.best", "Operation.likely", "Operation.needs", "Operation.worst", "Place.position",
+            "Placement.heading", "Placement.position", "Prop.basis", "Settings.frictionHigh", "Settings.frictionLow", "Setup.covered",
+            "Setup.outdoors", "ShimType.material", "Shop.id", "Shop.units", "Shop.zone", "Slab.outline", "Stand.basis",
+            "Steel.grade", "Strap.legs", "Timber.strengthClass", "Trailer.basis", "Trestle.basis", "Trestle.height", "Visit.current");
 
     /** One run of weld alone has no distance to the next; see the test of the dolly. */
     private static final String NEEDS_TWO = "Weld.offset";
@@ -82,7 +82,7 @@ class EveryFeatureTest {
         return changes(object, feature) || oneOfSeveral && changesAlone(object, feature);
     }
 
-    /** Looks again with all other references gone: of several carriers of a contact, or kinds of a shim, only the first counts. */
+    /** Looks again with all other references gone: of several carriers of a contact, or kinds of a shim, the first counts. */
     private boolean changesAlone(EObject object, EStructuralFeature feature) {
         List<EReference> others = object.eClass().getEAllReferences().stream()
                 .filter(other -> other != feature && !other.isContainment() && object.eIsSet(other)).toList();
