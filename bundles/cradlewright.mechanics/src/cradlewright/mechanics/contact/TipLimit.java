@@ -3,7 +3,6 @@ package cradlewright.mechanics.contact;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 
 import cradlewright.mechanics.geometry.Vec3;
 
@@ -114,7 +113,6 @@ public final class TipLimit {
 
     /** The programmes, with loads and action scaled to one and the rows of (E, dw, w0) freed from those that depend on others. */
     private static final class Work {
-        private final ContactProblem problem;
         private final double[] shift;
         private final boolean[] free;
         private final EquilibriumRows rows;
@@ -123,7 +121,6 @@ public final class TipLimit {
         private final int n;
 
         Work(ContactProblem problem, double[] action, double[] shift) {
-            this.problem = Objects.requireNonNull(problem);
             this.shift = shift;
             this.free = StaticsBounds.unlimited(problem, shift);
             this.n = problem.size();
