@@ -36,9 +36,10 @@ class EveryFeatureTest {
             "Floor.doors", "Floor.id", "Floor.name", "Foot.stiffness", "Hoist.basis", "JobBook.bookings", "JobBook.calendars",
             "JobBook.holdPoints", "JobBook.people", "JobBook.waits", "Lift.basis", "Lift.columns", "Member.role",
             "Operation.after", "Operation.best", "Operation.likely", "Operation.needs", "Operation.worst", "Place.position",
-            "Placement.heading", "Placement.position", "Prop.basis", "Settings.frictionHigh", "Settings.frictionLow", "Setup.covered",
-            "Setup.outdoors", "ShimType.material", "Shop.id", "Shop.units", "Shop.zone", "Slab.outline", "Stand.basis",
-            "Steel.grade", "Strap.legs", "Timber.strengthClass", "Trailer.basis", "Trestle.basis", "Trestle.height", "Visit.current");
+            "Placement.heading", "Placement.position", "Prop.basis", "Settings.frictionHigh", "Settings.frictionLow",
+            "Setup.covered", "Setup.outdoors", "ShimType.material", "Shop.id", "Shop.units", "Shop.zone", "Slab.outline", "Stand.basis",
+            "Steel.grade", "Strap.legs", "Timber.strengthClass", "Trailer.basis", "Trestle.basis", "Trestle.height",
+            "Visit.current");
 
     /** One run of weld alone has no distance to the next; see the test of the dolly. */
     private static final String NEEDS_TWO = "Weld.offset";
