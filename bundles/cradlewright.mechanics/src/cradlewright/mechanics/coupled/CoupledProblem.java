@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import cradlewright.mechanics.contact.ContactKind;
 import cradlewright.mechanics.contact.ContactProblem;
 import cradlewright.mechanics.contact.ContactSolver;
+import cradlewright.mechanics.contact.LoadPath;
 import cradlewright.mechanics.contact.StaticsBounds;
 import cradlewright.mechanics.contact.SupportRank;
 import cradlewright.mechanics.frame.ForceMoment;
@@ -27,6 +28,7 @@ import cradlewright.mechanics.geometry.Vec3;
 public final class CoupledProblem {
 
     static final int ROWS = 6;
+    private static final double COMPLIANCE_TOLERANCE = 1e-9;
 
     /** An unknown: its contact and the direction of the force on the body above. */
     private record Unknown(int contact, Vec3 direction, boolean isShear) {
@@ -195,11 +197,51 @@ public final class CoupledProblem {
     }
 
     /**
-     * Returns an additional load on one body as a change of w in {@link #matrices()}. On an elastic body its sag has to be
-     * added to the gaps: see {@link Flexibility#condense}.
+     * Follows the forces while loads (with the sag they cause) and gaps move in proportion from this problem, t = 0, through
+     * {@code target}, t = 1, and beyond.
+     *
+     * @param target the same bodies and contacts with other loads or gaps
+     * @param end last t, above zero
+     * @throws IllegalArgumentException if bodies, contacts or compliances differ
+     */
+    public LoadPath pathTo(CoupledProblem target, double end) {
+        if (!bodies.keySet().equals(target.bodies.keySet()) || !unknowns.equals(target.unknowns) || !sameCompliance(target)) {
+            throw new IllegalArgumentException("a path needs the same bodies, contacts and compliances at both ends");
+        }
+        return LoadPath.follow(problem, difference(target.problem.load(), problem.load()),
+                difference(target.problem.gap(), problem.gap()), end);
+    }
+
+    private boolean sameCompliance(CoupledProblem target) {
+        for (int i = 0; i < unknowns.size(); i++) {
+            for (int j = 0; j <= i; j++) {
+                double size = Math.sqrt(problem.compliance(i, i) * problem.compliance(j, j));
+                if (Math.abs(problem.compliance(i, j) - target.problem.compliance(i, j)) > COMPLIANCE_TOLERANCE * size) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private static double[] difference(double[] a, double[] b) {
+        double[] result = new double[a.length];
+        for (int i = 0; i < a.length; i++) {
+            result[i] = a[i] - b[i];
+        }
+        return result;
+    }
+
+    /**
+     * Returns an additional load on one rigid body as a change of w in {@link #matrices()}. On an elastic body the load makes
+     * sag as well: use {@link #pathTo}.
+     *
+     * @throws IllegalArgumentException for an unknown or elastic body
      */
     public double[] loadChange(String body, ForceMoment load) {
-        requireBody(body);
+        if (requireBody(body).flexibility().isPresent()) {
+            throw new IllegalArgumentException("body " + body + " is elastic: a load on it makes sag as well");
+        }
         double[] w = new double[ROWS * bodies.size()];
         int first = ROWS * new ArrayList<>(bodies.keySet()).indexOf(body);
         System.arraycopy(components(load.times(-1)), 0, w, first, ROWS);

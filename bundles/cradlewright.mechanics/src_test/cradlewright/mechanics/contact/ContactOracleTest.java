@@ -4,8 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 
+import org.hipparchus.optim.linear.LinearConstraint;
+import org.hipparchus.optim.linear.LinearConstraintSet;
+import org.hipparchus.optim.linear.LinearObjectiveFunction;
+import org.hipparchus.optim.linear.NonNegativeConstraint;
+import org.hipparchus.optim.linear.Relationship;
+import org.hipparchus.optim.linear.SimplexSolver;
+import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.junit.jupiter.api.Test;
 import org.ojalgo.matrix.store.R064Store;
 import org.ojalgo.optimisation.Optimisation;
@@ -126,5 +135,66 @@ class ContactOracleTest {
                 assertArrayEquals(cold.shut(), warm.shut());
             }
         }
+    }
+
+    /** Independent: the simplex solver of Hipparchus, on tables without doubled supports, where it can be trusted. */
+    @Test
+    void boundsAgreeWithAnotherSimplexSolver() {
+        Random random = new Random(SEED + 3);
+        int compared = 0;
+        for (int trial = 0; trial < 300; trial++) {
+            ContactProblem problem = RandomTables.next(random);
+            if (isDoubled(problem.equilibrium())) {
+                continue;
+            }
+            StaticsBounds bounds = StaticsBounds.of(problem);
+            if (bounds.status() != SolveStatus.OK) {
+                continue;
+            }
+            double weight = problem.load()[0];
+            for (int i = 0; i < problem.size(); i++) {
+                compared++;
+                String where = "seed " + (SEED + 3) + " case " + trial + " support " + i;
+                assertEquals(extreme(problem, i, GoalType.MINIMIZE), bounds.least(i) / weight, 1e-8, where);
+                assertEquals(extreme(problem, i, GoalType.MAXIMIZE), bounds.largest(i) / weight, 1e-8, where);
+            }
+        }
+        assertTrue(compared > 500, "compared " + compared);
+    }
+
+    private static boolean isDoubled(double[][] rows) {
+        for (int i = 0; i < rows[1].length; i++) {
+            for (int j = 0; j < i; j++) {
+                if (rows[1][i] == rows[1][j] && rows[2][i] == rows[2][j]) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static double extreme(ContactProblem problem, int support, GoalType goal) {
+        double[] objective = new double[problem.size()];
+        objective[support] = 1;
+        List<LinearConstraint> constraints = new ArrayList<>();
+        for (int k = 0; k < problem.rowCount(); k++) {
+            constraints.add(new LinearConstraint(problem.equilibrium()[k], Relationship.EQ, problem.load()[k] / problem.load()[0]));
+        }
+        return new SimplexSolver().optimize(new LinearObjectiveFunction(objective, 0), new LinearConstraintSet(constraints), goal,
+                new NonNegativeConstraint(true)).getValue();
+    }
+
+    /** Two supports at one place share nothing that statics can tell apart: each carries 0 to the whole of their place. */
+    @Test
+    void doubledSupportsHaveTheSameBounds() {
+        RigidTable table = new RigidTable(new double[] {0, 0, 2, 2}, new double[] {0, 0, 1, -1},
+                new double[] {1e6, 1e6, 1e6, 1e6}, new double[4]);
+        StaticsBounds bounds = StaticsBounds.of(table.problem(1000, 1, 0));
+        for (int i = 0; i < 2; i++) {
+            assertEquals(0, bounds.least(i), 1e-9);
+            assertEquals(500, bounds.largest(i), 1e-9);
+        }
+        assertEquals(250, bounds.least(2), 1e-9);
+        assertEquals(250, bounds.largest(3), 1e-9);
     }
 }

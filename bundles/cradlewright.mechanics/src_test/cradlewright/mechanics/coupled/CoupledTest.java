@@ -65,6 +65,34 @@ class CoupledTest {
         }
     }
 
+    private static CoupledProblem boxesAndShim(FrameFlexibility dolly, FrameStructure structure, double boxes, double shim) {
+        List<Contact> contacts = GridDolly.contacts().stream()
+                .map(c -> c.id().equals("pad 2R") ? c.withGap(c.gap() - shim) : c).toList();
+        Body loaded = Body.elastic(GridDolly.DOLLY, dolly.withLoads(GridDolly.loads(structure.model(), boxes)));
+        return new CoupledProblem(List.of(GridDolly.shell(), loaded), contacts);
+    }
+
+    /** Independent: fresh solves, each with its own sag, while a load grows on an elastic rail and a shim is put in. */
+    @Test
+    void pathCarriesTheSagAlong() {
+        FrameStructure structure = FrameStructure.freeBody(GridDolly.frame());
+        FrameFlexibility dolly = GridDolly.flexibility(structure);
+        CoupledProblem start = boxesAndShim(dolly, structure, 0, 0);
+        CoupledProblem target = boxesAndShim(dolly, structure, 100, 0.03);
+        LoadPath path = start.pathTo(target, 2);
+        assertEquals(SolveStatus.OK, path.status());
+        assertTrue(path.breakpoints().size() >= 2, path.breakpoints().toString());
+        for (double t = 0; t <= 2; t += 0.125) {
+            double[] fresh = boxesAndShim(dolly, structure, 100 * t, 0.03 * t).solve().unknowns().forces();
+            double[] along = path.forcesAt(t);
+            for (int i = 0; i < fresh.length; i++) {
+                assertEquals(fresh[i], along[i], 1e-6, "t " + t + " unknown " + i);
+            }
+        }
+        assertThrows(IllegalArgumentException.class, () -> start.pathTo(target.asRigid(), 1));
+        assertThrows(IllegalArgumentException.class, () -> start.loadChange(GridDolly.DOLLY, ForceMoment.ZERO));
+    }
+
     @Test
     void staticsBoundsOfTheFirstPad() {
         CoupledProblem problem = grid(GridDolly.node('L', 0));

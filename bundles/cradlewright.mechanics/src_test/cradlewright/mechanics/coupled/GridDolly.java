@@ -52,8 +52,12 @@ final class GridDolly {
     }
 
     static LoadCase loads(FrameModel frame) {
+        return loads(frame, 60);
+    }
+
+    static LoadCase loads(FrameModel frame, double boxes) {
         return LoadCase.on(frame).selfWeight()
-                .force(FramePoint.node(node('L', 1.5)), new Vec3(0, 0, -60 * Constants.GRAVITY)).build();
+                .force(FramePoint.node(node('L', 1.5)), new Vec3(0, 0, -boxes * Constants.GRAVITY)).build();
     }
 
     private static FramePoint place(UnitAction action) {
