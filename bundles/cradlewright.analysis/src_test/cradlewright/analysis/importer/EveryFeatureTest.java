@@ -37,7 +37,8 @@ class EveryFeatureTest {
             "JobBook.holdPoints", "JobBook.people", "JobBook.waits", "Lift.basis", "Lift.columns", "Member.role",
             "Operation.after", "Operation.best", "Operation.likely", "Operation.needs", "Operation.worst", "Place.position",
             "Placement.heading", "Placement.position", "Prop.basis", "Settings.frictionHigh", "Settings.frictionLow",
-            "Setup.covered", "Setup.outdoors", "ShimType.material", "Shop.id", "Shop.units", "Shop.zone", "Slab.outline", "Stand.basis",
+            "Setup.covered", "Setup.outdoors", "ShimType.material", "Shop.id", "Shop.units", "Shop.zone", "Slab.outline",
+            "Stand.basis",
             "Steel.grade", "Strap.legs", "Timber.strengthClass", "Trailer.basis", "Trestle.basis", "Trestle.height",
             "Visit.current");
 
