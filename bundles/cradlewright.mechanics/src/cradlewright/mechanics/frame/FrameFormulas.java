@@ -23,7 +23,7 @@ public final class FrameFormulas {
 
     /** Between nodes. */
     public static final Formula ALONG_MEMBER = new Formula("frame.along-member", "Internal forces and movement along a member",
-            "sum over loads before the cut of F d^n/n!, n = 0 shear, 1 moment, 2 slope over E I, 3 sag over E I, less F d/(G A_s)",
+            "sum over loads before the cut of F d^n/n!: n 0 shear, 1 moment, 2 slope x E I, 3 sag x E I; shear adds F d/(G A_s)",
             "method of initial parameters (Macaulay), any text on strength of materials (from memory)", SMALL, SECOND_ORDER);
 
     /** Hinges. */

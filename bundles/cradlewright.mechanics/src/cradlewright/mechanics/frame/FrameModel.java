@@ -33,7 +33,8 @@ public final class FrameModel {
             axes.add(MemberAxes.of(member, node(member.from()).position(), node(member.to()).position()));
         }
         Map<String, Map<Dof, Double>> copy = new LinkedHashMap<>();
-        builder.supports.forEach((name, stiffness) -> copy.put(node(name).name(), Collections.unmodifiableMap(new EnumMap<>(stiffness))));
+        builder.supports.forEach((name, stiffness) -> copy.put(
+                node(name).name(), Collections.unmodifiableMap(new EnumMap<>(stiffness))));
         supports = Collections.unmodifiableMap(copy);
         if (nodes.isEmpty()) {
             throw new IllegalArgumentException("a frame needs a node or more");

@@ -54,7 +54,8 @@ class CondensedFrameTest {
 
     private static FrameModel threeNodes() {
         return FrameModel.builder().node("a", Vec3.ZERO).node("m", new Vec3(1, 0, 0)).node("b", new Vec3(2, 0, 0))
-                .member(FrameMember.of("am", "a", "m", BEAM, Vec3.UP)).member(FrameMember.of("mb", "m", "b", BEAM, Vec3.UP)).build();
+                .member(FrameMember.of("am", "a", "m", BEAM, Vec3.UP))
+                .member(FrameMember.of("mb", "m", "b", BEAM, Vec3.UP)).build();
     }
 
     @Test

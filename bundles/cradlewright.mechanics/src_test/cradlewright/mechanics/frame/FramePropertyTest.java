@@ -169,7 +169,8 @@ class FramePropertyTest {
         ForceMoment at = new ForceMoment(RandomFrames.vector(random, 900), RandomFrames.vector(random, 90));
         FrameResult one = FrameStructure.supported(whole).solve(LoadCase.on(whole)
                 .uniform("m", 0, length, spread, LoadAxes.MEMBER).point("m", cut, at, LoadAxes.GLOBAL).build());
-        FrameResult two = FrameStructure.supported(split).solve(LoadCase.on(split).uniform("near", 0, cut, spread, LoadAxes.MEMBER)
+        FrameResult two = FrameStructure.supported(split).solve(LoadCase.on(split)
+                .uniform("near", 0, cut, spread, LoadAxes.MEMBER)
                 .uniform("far", 0, length - cut, spread, LoadAxes.MEMBER).action(FramePoint.node("c"), at).build());
         assertClose(two.motion("c").translation(), one.motion("m", cut).translation(), 1e-9);
         assertClose(two.motion("c").rotation(), one.motion("m", cut).rotation(), 1e-9);

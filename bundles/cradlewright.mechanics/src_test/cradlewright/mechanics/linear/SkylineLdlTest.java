@@ -50,7 +50,8 @@ class SkylineLdlTest {
         SymmetricAssembly assembly = new SymmetricAssembly(n);
         double[][] dense = network(n, random, assembly);
         double[] b = random.doubles(n, -1, 1).toArray();
-        double[] wanted = new LUDecomposition(new Array2DRowRealMatrix(dense)).getSolver().solve(new ArrayRealVector(b)).toArray();
+        double[] wanted = new LUDecomposition(new Array2DRowRealMatrix(dense)).getSolver().solve(new ArrayRealVector(b))
+                .toArray();
         SkylineLdl factors = SkylineLdl.factor(assembly);
         assertEquals(n, factors.size());
         double[] x = factors.solve(b);
