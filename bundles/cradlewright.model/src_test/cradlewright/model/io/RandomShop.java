@@ -72,7 +72,8 @@ final class RandomShop {
 
     private void fill(EObject object, EReference containment) {
         int count = objects.size() > MOST_OBJECTS ? 0 : random.nextInt(containment.isMany() ? 4 : 2);
-        List<EObject> inside = IntStream.range(0, count).mapToObj(i -> create(concrete(containment.getEReferenceType()))).toList();
+        List<EObject> inside = IntStream.range(0, count).mapToObj(i -> create(concrete(containment.getEReferenceType())))
+                .toList();
         if (containment.isMany()) {
             object.eSet(containment, inside);
         } else if (count > 0) {
