@@ -9,9 +9,12 @@ import cradlewright.analysis.checks.lift.GuessedMassCheck;
 import cradlewright.analysis.checks.lift.StillFastCheck;
 import cradlewright.analysis.checks.place.BoothTemperatureCheck;
 import cradlewright.analysis.checks.support.CutBracedCheck;
+import cradlewright.analysis.checks.support.PadPressureCheck;
 import cradlewright.analysis.checks.support.ShimStackCheck;
 import cradlewright.analysis.checks.support.SupportConditionCheck;
 import cradlewright.analysis.checks.support.SupportInCutCheck;
+import cradlewright.analysis.checks.support.SupportLoadCheck;
+import cradlewright.analysis.checks.support.SupportRankCheck;
 import java.util.List;
 
 /** The checks that come with the program, in the order in which people read them. */
@@ -19,6 +22,7 @@ public final class BuiltInChecks {
 
     private static final List<Check> ALL = List.of(
             new VisitResolvedCheck(), new MissingMassCheck(),
+            new SupportRankCheck(), new SupportLoadCheck(), new PadPressureCheck(),
             new StillFastCheck(), new GuessedMassCheck(),
             new SupportConditionCheck(), new SupportInCutCheck(), new CutBracedCheck(), new ShimStackCheck(),
             new BoothTemperatureCheck(),

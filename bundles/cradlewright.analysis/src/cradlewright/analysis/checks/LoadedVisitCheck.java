@@ -1,0 +1,66 @@
+package cradlewright.analysis.checks;
+
+import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.load.Loads;
+import cradlewright.analysis.load.Situation;
+import cradlewright.analysis.standing.Standing;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Predicate;
+
+/**
+ * A check of what supports carry. It says CAN'T SAY once when the loads are not known; a situation in which the car falls over is
+ * left to the checks of tipping.
+ */
+public abstract class LoadedVisitCheck extends VisitCheck {
+
+    private final Predicate<Situation> wanted;
+
+    /** Creates a check that looks at every situation of a visit. */
+    protected LoadedVisitCheck(CheckInfo info) {
+        this(info, situation -> true);
+    }
+
+    /** Creates a check that looks at those situations of a visit that are wanted. */
+    protected LoadedVisitCheck(CheckInfo info, Predicate<Situation> wanted) {
+        super(info);
+        this.wanted = wanted;
+    }
+
+    /** Tells whether the question arises. */
+    protected abstract boolean arises(Standing standing);
+
+    /** Answers it from what the supports carry; situations without an answer are not among {@link VisitLoads#found()}. */
+    protected abstract List<Finding> judge(Standing standing, VisitLoads loads, Subject subject, Reader reader);
+
+    @Override
+    protected final List<Finding> examine(Standing standing, Subject subject, Reader reader) {
+        if (!arises(standing)) {
+            return List.of();
+        }
+        VisitLoads loads = VisitLoads.read(subject, reader, wanted);
+        List<Finding> findings = loads.found().isEmpty() ? List.of() : judge(standing, loads, subject, reader);
+        if (loads.unanswered().isEmpty()) {
+            return findings;
+        }
+        // What stops in a situation that has its answer stops whatever the others may say.
+        List<Finding> certain = new ArrayList<>(findings.stream().filter(finding -> finding.verdict() == Verdict.STOP).toList());
+        certain.add(unanswered(standing, loads.unanswered().get(), subject));
+        return certain;
+    }
+
+    private Finding unanswered(Standing standing, Loads loads, Subject subject) {
+        return finding(subject, standing.visit().id(), subject.label()).situation(loads.situation().words())
+                .cantSay("What each support carries is not known.", Arrays.asList(loads.reason().split("; ")));
+    }
+
+    /** Tells whether a situation is the one at rest. */
+    protected static boolean atRest(Situation situation) {
+        return situation.kind() == Situation.Kind.AT_REST;
+    }
+}

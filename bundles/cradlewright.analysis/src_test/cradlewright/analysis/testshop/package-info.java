@@ -1,0 +1,2 @@
+/** Small shops for the tests of the checks. */
+package cradlewright.analysis.testshop;
