@@ -104,6 +104,14 @@ class HostileFilesTest {
     }
 
     @Test
+    void depthIsRefusedFromTheSixtyFifthElementOn() throws IOException {
+        String inside64 = HEAD + ">" + "<pieces>".repeat(63) + "</pieces>".repeat(63) + "</vehicle:Car>";
+        problems(inside64, ShopFile.State.INCOMPLETE);
+        String inside65 = HEAD + ">" + "<pieces>".repeat(64) + "</pieces>".repeat(64) + "</vehicle:Car>";
+        assertSays("nested deeper than 64;", problems(inside65, ShopFile.State.REFUSED));
+    }
+
+    @Test
     void twoHundredThousandElementsThatAreNeverClosed() throws IOException {
         assertSays("nested deeper than 64", problems(HEAD + ">" + "<pieces>".repeat(200_000), ShopFile.State.REFUSED));
     }
