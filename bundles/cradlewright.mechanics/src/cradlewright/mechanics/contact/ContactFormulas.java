@@ -24,14 +24,16 @@ public final class ContactFormulas {
             "says nothing about which value is likely");
 
     /** Tipping. */
-    public static final Formula TIP_LIMIT = new Formula("contact.tip-limit", "How often an action may be laid on before it tips",
+    public static final Formula TIP_LIMIT = new Formula("contact.tip-limit",
+            "How often an action may be laid on before it tips",
             "largest lambda with E f = w0 + lambda dw, f >= 0 where a support only rests, f >= -capacity where it is bolted;"
                     + " the dual ray y (E'y >= 0) is the motion that starts",
             "linear programming duality, own derivation; needed ratio 1.5 is common practice, no source",
             "rigid bodies at rest", "elastic tilt, run-up and bounce, shear taken as unlimited unless its unknowns are left out");
 
     /** Rank. */
-    public static final Formula SUPPORT_RANK = new Formula("contact.support-rank", "Whether the supports can hold the body at all",
+    public static final Formula SUPPORT_RANK = new Formula("contact.support-rank",
+            "Whether the supports can hold the body at all",
             "rank of the rows (1, x/L, y/L) at 1e-9; signed distance of the balance point to the convex hull",
             "statics, own derivation", "supports that push upward", "horizontal hold; pull of bolts (see the tipping limit)");
 

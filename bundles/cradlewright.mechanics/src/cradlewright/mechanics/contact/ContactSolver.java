@@ -11,6 +11,9 @@ import java.util.Arrays;
  * end the shut set is put into a form that does not depend on the way it was found and solved once more, so that a warm
  * start gives the same bits as a cold one; the answer then has to pass its own optimality conditions.
  *
+ * <p>A body on supports that cannot hold it (two, or all on one line) counts as solved when its load happens to balance on
+ * them; {@link SupportRank} has to be asked first.
+ *
  * @see ContactFormulas#ENERGY
  */
 public final class ContactSolver {

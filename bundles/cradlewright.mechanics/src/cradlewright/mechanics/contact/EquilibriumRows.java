@@ -128,10 +128,6 @@ final class EquilibriumRows {
         return kept.length;
     }
 
-    int count() {
-        return scaled.length;
-    }
-
     /** Entry of the kept row k, scaled. */
     double kept(int k, int contact) {
         return scaled[kept[k]][contact];

@@ -108,10 +108,6 @@ final class ShutSystem {
         return regular;
     }
 
-    int[] shut() {
-        return shut.clone();
-    }
-
     /** Forces of all contacts (open ones zero) and multipliers of all rows, for a load and gaps. */
     Answer solve(double[] load, double[] gap) {
         int n = shut.length;

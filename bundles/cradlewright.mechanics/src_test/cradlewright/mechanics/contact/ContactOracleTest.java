@@ -178,7 +178,8 @@ class ContactOracleTest {
         objective[support] = 1;
         List<LinearConstraint> constraints = new ArrayList<>();
         for (int k = 0; k < problem.rowCount(); k++) {
-            constraints.add(new LinearConstraint(problem.equilibrium()[k], Relationship.EQ, problem.load()[k] / problem.load()[0]));
+            constraints.add(new LinearConstraint(problem.equilibrium()[k], Relationship.EQ,
+                    problem.load()[k] / problem.load()[0]));
         }
         return new SimplexSolver().optimize(new LinearObjectiveFunction(objective, 0), new LinearConstraintSet(constraints), goal,
                 new NonNegativeConstraint(true)).getValue();

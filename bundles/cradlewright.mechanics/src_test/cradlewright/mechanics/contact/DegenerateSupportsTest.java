@@ -108,7 +108,8 @@ class DegenerateSupportsTest {
         assertEquals(200 / 300.0, counter.least(), 1e-9);
         assertEquals(22, counter.lambda(), 1e-9);
         assertFalse(counter.standsWithoutAction());
-        TipLimit safe = TipLimit.of(RigidTable.rectangle(2, 1, 1e6).problem(1000, 0, 0), RigidTable.load(100, 0.5, 0), new double[4]);
+        TipLimit safe = TipLimit.of(RigidTable.rectangle(2, 1, 1e6).problem(1000, 0, 0), RigidTable.load(100, 0.5, 0),
+                new double[4]);
         assertEquals(Double.POSITIVE_INFINITY, safe.lambda());
         assertEquals(FallMotion.Kind.STAYS, safe.motionOf(0, 1, true).kind());
         LoadPath none = LoadPath.follow(outside, RigidTable.load(1, 0, 0), new double[4], 1);

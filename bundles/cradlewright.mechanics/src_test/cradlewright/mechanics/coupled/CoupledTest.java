@@ -151,7 +151,8 @@ class CoupledTest {
             return new CoupledProblem(List.of(Body.rigid("shell", Body.force(Vec3.ZERO, new Vec3(0, 0, -4000)))), contacts);
         }
         ShellSpine spine = ShellSpine.of(new Vec3(-0.9, 0, 0), 1.8, 1.8, stiffness, 1e9);
-        LoadCase weight = LoadCase.on(spine.model()).force(FramePoint.member(ShellSpine.SPINE, 0.9), new Vec3(0, 0, -4000)).build();
+        LoadCase weight = LoadCase.on(spine.model()).force(FramePoint.member(ShellSpine.SPINE, 0.9), new Vec3(0, 0, -4000))
+                .build();
         return new CoupledProblem(List.of(Body.elastic("shell", FrameFlexibility.of(spine, weight))), contacts);
     }
 
@@ -224,7 +225,8 @@ class CoupledTest {
         Body body = Body.rigid("dolly", Body.weight(100, new Vec3(1, 0, 0.5)));
         List<Contact> castors = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
-            castors.add(Contact.rests("castor " + i, "dolly", Contact.GROUND, new Vec3(2 * (i / 2), i % 2 == 0 ? -0.5 : 0.5, 0), 1e-6));
+            castors.add(Contact.rests("castor " + i, "dolly", Contact.GROUND,
+                    new Vec3(2 * (i / 2), i % 2 == 0 ? -0.5 : 0.5, 0), 1e-6));
         }
         TippingQuestions.Answer rolls = new TippingQuestions(new CoupledProblem(List.of(body), castors))
                 .onTheFloor(Body.force(new Vec3(1, 0, 0.5), new Vec3(50, 0, 0)));
@@ -250,7 +252,8 @@ class CoupledTest {
         Body body = Body.rigid("shell", Body.weight(100, new Vec3(1, 0, 0.6)));
         List<Contact> pads = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
-            Contact pad = Contact.rests("pad " + i, "shell", Contact.GROUND, new Vec3(2 * (i / 2), i % 2 == 0 ? -0.5 : 0.5, 0), 1e-6);
+            Contact pad = Contact.rests("pad " + i, "shell", Contact.GROUND,
+                    new Vec3(2 * (i / 2), i % 2 == 0 ? -0.5 : 0.5, 0), 1e-6);
             pads.add(i % 2 == 0 ? pad.bolted(150, 1e-6) : pad.pinned(1e-6));
         }
         CoupledProblem problem = new CoupledProblem(List.of(body), pads);
@@ -285,6 +288,8 @@ class CoupledTest {
         assertEquals(SolveStatus.OK, sweep.status());
         assertEquals(6, sweep.stiffnesses().size());
         assertEquals(lower, sweep.stiffnesses().get(0), 1e-9);
+        assertEquals(40_000 * PER_DEGREE, sweep.stiffnesses().get(4), 1e-3);
+        assertTrue(Double.isInfinite(sweep.stiffnesses().get(5)));
         assertEquals(Math.sqrt(lower * sweep.stiffnesses().get(2)), sweep.stiffnesses().get(1), 1e-6);
         // closed form d/(4/k + b2/Kt) for the softest; rigid: the short corner and its partner carry nothing
         assertEquals(1000 - 0.002 / (4e-7 + 1 / lower), sweep.largest("FL"), 1e-3);

@@ -33,7 +33,8 @@ final class GridDolly {
         MemberSection section = MemberSection.withoutShear(210e9, 81e9, 5.4e-4, 1.344e-7, 2.54e-7, 2.9e-7);
         FrameModel.Builder builder = FrameModel.builder();
         for (int i = 0; i <= STEPS; i++) {
-            builder.node(node('L', i * STEP), new Vec3(i * STEP, -HALF, 0)).node(node('R', i * STEP), new Vec3(i * STEP, HALF, 0));
+            builder.node(node('L', i * STEP), new Vec3(i * STEP, -HALF, 0))
+                    .node(node('R', i * STEP), new Vec3(i * STEP, HALF, 0));
         }
         List<FrameMember> members = new ArrayList<>();
         for (int i = 0; i < STEPS; i++) {
