@@ -7,11 +7,14 @@ import cradlewright.model.io.ReadProblem;
 import cradlewright.model.io.Severity;
 import cradlewright.model.io.ShopFile;
 import cradlewright.model.io.ShopFolder;
+import cradlewright.model.io.ValueRules;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Reads a shop's folder for a verb. */
 final class OpenShop {
@@ -30,8 +33,9 @@ final class OpenShop {
     /** Reads the shop; what is wrong with the files goes to {@code err}, and an error among it throws BadInputException. */
     static ShopSnapshot snapshot(Path path, LocalDate day, PrintWriter err) {
         ShopFolder folder = folder(path);
-        folder.problems().forEach(problem -> err.println(words(problem)));
-        long errors = errors(folder);
+        List<ReadProblem> problems = problems(folder);
+        problems.forEach(problem -> err.println(words(problem)));
+        long errors = errors(problems);
         if (errors > 0) {
             throw new BadInputException(
                     (errors == 1 ? "one error" : errors + " errors") + " in the files of the shop: mend what is listed above and run again");
@@ -44,9 +48,15 @@ final class OpenShop {
         }
     }
 
+    /** Returns what is wrong with the files and with the values in them, in the order of files and lines. */
+    static List<ReadProblem> problems(ShopFolder folder) {
+        return Stream.concat(folder.problems().stream(), ValueRules.check(folder).stream()).distinct()
+                .sorted(Comparator.comparing(ReadProblem::file).thenComparingInt(ReadProblem::line)).toList();
+    }
+
     /** Returns how many problems must be mended. */
-    static long errors(ShopFolder folder) {
-        return folder.problems().stream().filter(problem -> problem.severity() == Severity.ERROR).count();
+    static long errors(List<ReadProblem> problems) {
+        return problems.stream().filter(problem -> problem.severity() == Severity.ERROR).count();
     }
 
     /** Returns a problem as one line that begins with its weight. */

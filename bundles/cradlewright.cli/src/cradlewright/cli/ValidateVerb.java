@@ -1,8 +1,10 @@
 package cradlewright.cli;
 
+import cradlewright.model.io.ReadProblem;
 import cradlewright.model.io.ShopFolder;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,9 +26,10 @@ final class ValidateVerb implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         ShopFolder folder = OpenShop.folder(shop);
-        folder.problems().forEach(problem -> out.println(OpenShop.words(problem)));
-        long errors = OpenShop.errors(folder);
-        out.printf("%d files read, %d errors, %d other remarks%n", folder.files().size(), errors, folder.problems().size() - errors);
+        List<ReadProblem> problems = OpenShop.problems(folder);
+        problems.forEach(problem -> out.println(OpenShop.words(problem)));
+        long errors = OpenShop.errors(problems);
+        out.printf("%d files read, %d errors, %d other remarks%n", folder.files().size(), errors, problems.size() - errors);
         return errors > 0 ? ExitCode.BAD_INPUT : ExitCode.HELD;
     }
 }

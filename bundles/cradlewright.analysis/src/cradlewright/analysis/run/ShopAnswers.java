@@ -34,7 +34,7 @@ public record ShopAnswers(long snapshot, String shop, List<Subject> subjects, Li
                 .sorted((a, b) -> b.verdict().compareTo(a.verdict())).toList();
     }
 
-    /** Returns the gravest verdict about one subject. */
+    /** Returns the gravest verdict about one subject; HOLDS when nothing was asked about it, see {@link #about}. */
     public Verdict worst(Subject subject) {
         return Verdict.worst(about(subject).stream().map(Finding::verdict).toList());
     }

@@ -22,11 +22,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 
 /** One page: first one line for everything with its verdict, then each with its drawing and its reasons, then the cautions. */
 public final class HtmlReport {
@@ -132,12 +130,9 @@ public final class HtmlReport {
     }
 
     private static void cautions(StringBuilder out, ShopAnswers answers) {
-        Set<String> cautions = new LinkedHashSet<>();
-        answers.findings().forEach(finding -> cautions.add(finding.caution()));
         out.append("<h2>Cautions</h2>\n<ul>\n");
-        cautions.forEach(caution -> out.append("<li>").append(escape(caution)).append("</li>\n"));
-        out.append("<li>Estimates from the numbers shown, no certificate. Plates, manuals and local rules come first; a licensed structural engineer "
-                + "confirms structures, floors and lifting.</li>\n</ul>\n");
+        FindingWords.cautions(answers.findings()).forEach(caution -> out.append("<li>").append(escape(caution)).append("</li>\n"));
+        out.append("</ul>\n");
     }
 
     private static String name(Finding finding) {

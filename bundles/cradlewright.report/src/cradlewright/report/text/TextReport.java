@@ -8,16 +8,13 @@ import cradlewright.report.FindingWords;
 import cradlewright.report.UnitSystem;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** First the answer, one line each; then the reasons, gravest first; the cautions once at the end. */
 public final class TextReport {
 
     private static final int WIDTH = 100;
-    private static final int INDENT = 12;
 
     private final UnitSystem units;
     private final boolean all;
@@ -38,7 +35,8 @@ public final class TextReport {
         StringBuilder out = new StringBuilder();
         out.append(answers.shop()).append(", ").append(day).append("\n\n");
         for (Subject subject : answers.subjects()) {
-            out.append(String.format("  %-10s %s%n", answers.worst(subject).word(), subject.label()));
+            String answer = answers.about(subject).isEmpty() ? "-" : answers.worst(subject).word();
+            out.append(String.format("  %-10s %s%n", answer, subject.label()));
         }
         for (Subject subject : answers.subjects()) {
             writeSubject(out, subject, answers.about(subject));
@@ -91,13 +89,8 @@ public final class TextReport {
     }
 
     private static void writeCautions(StringBuilder out, List<Finding> findings) {
-        Set<String> cautions = new LinkedHashSet<>();
-        findings.stream().filter(finding -> finding.verdict() != Verdict.HOLDS).map(Finding::caution).forEach(cautions::add);
-        findings.stream().map(Finding::caution).forEach(cautions::add);
         out.append("\nCautions\n");
-        cautions.forEach(caution -> out.append(wrap("  - ", caution)));
-        out.append(wrap("  - ", "Estimates from the numbers shown, no certificate. Plates, manuals and local rules come first; a licensed structural "
-                + "engineer confirms structures, floors and lifting."));
+        FindingWords.cautions(findings).forEach(caution -> out.append(wrap("  - ", caution)));
     }
 
     private static String pad(String word) {
@@ -107,19 +100,22 @@ public final class TextReport {
     /** Breaks a text at blanks so that it stands beside its head. */
     static String wrap(String head, String text) {
         StringBuilder out = new StringBuilder(head);
-        int indent = Math.max(head.length(), INDENT);
-        if (head.length() < INDENT && head.startsWith("  - ")) {
-            indent = head.length();
-        }
         int column = head.length();
+        boolean first = true;
         for (String word : text.split(" ")) {
-            if (column > indent && column + word.length() > WIDTH) {
-                out.append('\n').append(" ".repeat(indent));
-                column = indent;
+            if (!first && column + 1 + word.length() > WIDTH) {
+                out.append('\n').append(" ".repeat(head.length()));
+                column = head.length();
+                first = true;
             }
-            out.append(word).append(' ');
-            column += word.length() + 1;
+            if (!first) {
+                out.append(' ');
+                column++;
+            }
+            out.append(word);
+            column += word.length();
+            first = false;
         }
-        return out.toString().stripTrailing() + "\n";
+        return out.append('\n').toString();
     }
 }
