@@ -5,9 +5,19 @@ import cradlewright.analysis.check.CheckCatalogue;
 import cradlewright.analysis.checks.data.MissingMassCheck;
 import cradlewright.analysis.checks.data.VisitResolvedCheck;
 import cradlewright.analysis.checks.gear.ExaminationCheck;
+import cradlewright.analysis.checks.gear.RatingCheck;
+import cradlewright.analysis.checks.gear.TagCheck;
+import cradlewright.analysis.checks.lift.ArmLoadCheck;
 import cradlewright.analysis.checks.lift.GuessedMassCheck;
+import cradlewright.analysis.checks.lift.PadLightCheck;
+import cradlewright.analysis.checks.lift.PointCapacityCheck;
+import cradlewright.analysis.checks.lift.RollCheck;
+import cradlewright.analysis.checks.lift.ScaleStopCheck;
 import cradlewright.analysis.checks.lift.StillFastCheck;
+import cradlewright.analysis.checks.lift.StrapLoadCheck;
 import cradlewright.analysis.checks.place.BoothTemperatureCheck;
+import cradlewright.analysis.checks.stand.StandIdleCheck;
+import cradlewright.analysis.checks.stand.StandLoadCheck;
 import cradlewright.analysis.checks.support.CutBracedCheck;
 import cradlewright.analysis.checks.support.PadPressureCheck;
 import cradlewright.analysis.checks.support.ShimStackCheck;
@@ -24,6 +34,8 @@ public final class BuiltInChecks {
             new VisitResolvedCheck(), new MissingMassCheck(),
             new SupportRankCheck(), new SupportLoadCheck(), new PadPressureCheck(),
             new StillFastCheck(), new GuessedMassCheck(),
+            new PadLightCheck(), new ArmLoadCheck(), new PointCapacityCheck(), new StrapLoadCheck(), new RollCheck(), new ScaleStopCheck(),
+            new StandLoadCheck(), new StandIdleCheck(), new RatingCheck(), new TagCheck(),
             new SupportConditionCheck(), new SupportInCutCheck(), new CutBracedCheck(), new ShimStackCheck(),
             new BoothTemperatureCheck(),
             new ExaminationCheck());

@@ -51,7 +51,8 @@ public record VisitLoads(List<Loads> all) {
 
     /** Returns the first situation without an answer, for want of an input or because the calculation broke off. */
     public Optional<Loads> unanswered() {
-        return all.stream().filter(loads -> loads.outcome() == Loads.Outcome.MISSING || loads.outcome() == Loads.Outcome.BROKE_OFF).findFirst();
+        return all.stream().filter(loads -> loads.outcome() == Loads.Outcome.MISSING
+                || loads.outcome() == Loads.Outcome.BROKE_OFF).findFirst();
     }
 
     /** Returns the answers of the situations in which it stands. */

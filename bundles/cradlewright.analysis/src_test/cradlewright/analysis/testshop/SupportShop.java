@@ -143,24 +143,29 @@ public final class SupportShop {
 
         /** Puts equal shims under it. */
         public Place shims(int count, double thickness) {
-            shims = Optional.of(new ShimStackFacts(List.of(new ShimFacts(Optional.empty(), Optional.of(measured(thickness)), OptionalInt.of(count)))));
+            shims = Optional.of(new ShimStackFacts(List.of(new ShimFacts(Optional.empty(), Optional.of(measured(thickness)),
+                    OptionalInt.of(count)))));
             return this;
         }
 
         private ContactFacts contact(CarrierKind kind) {
-            Optional<String> carriedBy = carrier.or(() -> kind == CarrierKind.DOLLY ? Optional.of("fixture-" + id) : Optional.empty());
+            Optional<String> carriedBy = carrier.or(() -> kind == CarrierKind.DOLLY ? Optional.of("fixture-" + id)
+                    : Optional.empty());
             Optional<Vec3> point = placed && !liftPoint ? Optional.of(at) : Optional.empty();
-            return new ContactFacts(id, id, Optional.empty(), liftPoint ? Optional.of("point-" + id) : Optional.empty(), point, carriedBy,
+            return new ContactFacts(id, id, Optional.empty(), liftPoint ? Optional.of("point-" + id) : Optional.empty(), point,
+                    carriedBy,
                     Optional.empty(), normal, hold, pad, shims, gap, compliance, Optional.empty());
         }
 
         private FixtureFacts fixture() {
-            return new FixtureFacts("fixture-" + id, "fixture " + id, Optional.of("node-" + id), Optional.empty(), Vec3.ZERO, Optional.empty(),
+            return new FixtureFacts("fixture-" + id, "fixture " + id, Optional.of("node-" + id), Optional.empty(), Vec3.ZERO,
+                    Optional.empty(),
                     Hold.RESTS, Optional.empty(), OptionalInt.empty(), capacity, basis);
         }
 
         private LiftPointFacts point() {
-            return new LiftPointFacts("point-" + id, "lift point " + id, Optional.of(new Spot(at, 0)), Condition.SOUND, Optional.empty(), Optional.empty(),
+            return new LiftPointFacts("point-" + id, "lift point " + id, Optional.of(new Spot(at, 0)), Condition.SOUND,
+                    Optional.empty(), Optional.empty(),
                     capacity, basis);
         }
     }
@@ -258,11 +263,14 @@ public final class SupportShop {
         PartFacts part = new PartFacts("body", "body", mass, Optional.of(balance), Optional.empty());
         PieceFacts shell = new PieceFacts("shell", "shell", PieceKind.SHELL, torsion, Optional.empty(), List.of(), List.of(part));
         StageFacts stage = new StageFacts("stage", "stage", List.of("body"), List.of());
-        SetupFacts setup = new SetupFacts("setup", "setup", List.of("shell"), kind, kind == CarrierKind.DOLLY ? Optional.of("dolly") : Optional.empty(),
+        SetupFacts setup = new SetupFacts("setup", "setup", List.of("shell"), kind, kind == CarrierKind.DOLLY
+                ? Optional.of("dolly") : Optional.empty(),
                 lift, Optional.empty(), Vec3.ZERO, 0, places.stream().map(place -> place.contact(kind)).toList());
-        VisitFacts visit = new VisitFacts("visit", "visit", Optional.of("stage"), Optional.of("setup"), Optional.empty(), Optional.empty());
+        VisitFacts visit = new VisitFacts("visit", "visit", Optional.of("stage"), Optional.of("setup"), Optional.empty(),
+                Optional.empty());
         List<LiftPointFacts> points = places.stream().filter(place -> place.liftPoint).map(Place::point).toList();
-        facts.put("car", new CarFacts("car", "Car", true, List.of(shell), List.of(), points, workPoints, List.of(), List.of(), List.of(),
+        facts.put("car", new CarFacts("car", "Car", true, List.of(shell), List.of(), points, workPoints, List.of(), List.of(),
+                List.of(),
                 List.of(stage), List.of(setup), List.of(visit)));
         if (kind == CarrierKind.DOLLY) {
             facts.put("dolly", dolly());
@@ -277,10 +285,13 @@ public final class SupportShop {
         for (int corner = 0; corner < 4; corner++) {
             String node = "corner-" + corner;
             nodes.add(new NodeFacts(node, node, Optional.of(new Vec3(corner < 2 ? -3 : 3, corner % 2 == 0 ? -2 : 2, 0.2))));
-            castors.add(new CastorFacts("castor-" + corner, "castor " + corner, Optional.of(node), Optional.empty(), true, CastorFacts.Brake.WHEEL));
+            castors.add(new CastorFacts("castor-" + corner, "castor " + corner, Optional.of(node), Optional.empty(), true,
+                    CastorFacts.Brake.WHEEL));
         }
-        places.forEach(place -> nodes.add(new NodeFacts("node-" + place.id, place.id, Optional.of(new Vec3(place.at.x(), place.at.y(), 0.2)))));
-        return new DollyFacts("dolly", "dolly", DollyFacts.Build.OWN, Optional.of(measured(100)), Optional.of(new Vec3(0, 0, 0.2)), Optional.empty(), examined(),
+        places.forEach(place -> nodes.add(new NodeFacts("node-" + place.id, place.id, Optional.of(new Vec3(place.at.x(),
+                place.at.y(), 0.2)))));
+        return new DollyFacts("dolly", "dolly", DollyFacts.Build.OWN, Optional.of(measured(100)), Optional.of(new Vec3(0, 0,
+                0.2)), Optional.empty(), examined(),
                 nodes, List.of(), List.of(), castors, List.of(), places.stream().map(Place::fixture).toList(), List.of());
     }
 }

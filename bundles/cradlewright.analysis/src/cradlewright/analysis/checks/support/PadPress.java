@@ -22,14 +22,17 @@ import java.util.Optional;
  * @param ownLimits whether a limit is the pad's own
  * @param missing what must be known first
  */
-record PadPress(Optional<Double> stress, Optional<Double> stressLimit, Optional<Double> strain, Optional<Double> strainLimit, boolean ownLimits,
+record PadPress(Optional<Double> stress, Optional<Double> stressLimit, Optional<Double> strain, Optional<Double> strainLimit,
+        boolean ownLimits,
         List<String> missing) {
 
     static PadPress of(StockFacts.Pad pad, double force) {
         List<String> missing = new ArrayList<>();
         boolean cork = pad.material() == StockFacts.Material.CORK;
-        Optional<Double> stressLimit = pad.stressLimit().map(Value::low).or(() -> cork ? Optional.of(PadLimits.CORK.stress()) : Optional.empty());
-        Optional<Double> strainLimit = pad.strainLimit().map(Value::low).or(() -> cork ? Optional.of(PadLimits.CORK.strain()) : Optional.empty());
+        Optional<Double> stressLimit = pad.stressLimit().map(Value::low).or(() -> cork ? Optional.of(PadLimits.CORK.stress())
+                : Optional.empty());
+        Optional<Double> strainLimit = pad.strainLimit().map(Value::low).or(() -> cork ? Optional.of(PadLimits.CORK.strain())
+                : Optional.empty());
         if (stressLimit.isEmpty() && strainLimit.isEmpty()) {
             missing.add("largest pressure of the pad " + pad.name() + ": ask its maker");
         }
@@ -43,7 +46,8 @@ record PadPress(Optional<Double> stress, Optional<Double> stressLimit, Optional<
             return new PadPress(Optional.empty(), stressLimit, Optional.empty(), strainLimit, false, missing);
         }
         Pad pressed = pad(pad);
-        return new PadPress(stressLimit.map(limit -> pressed.stress(force)), stressLimit, strainLimit.map(limit -> pressed.strain(force)), strainLimit,
+        return new PadPress(stressLimit.map(limit -> pressed.stress(force)), stressLimit,
+                strainLimit.map(limit -> pressed.strain(force)), strainLimit,
                 pad.stressLimit().isPresent() || pad.strainLimit().isPresent(), List.of());
     }
 
@@ -83,7 +87,8 @@ record PadPress(Optional<Double> stress, Optional<Double> stressLimit, Optional<
     }
 
     String ratedBy() {
-        return (byStress() ? "largest pressure" : "largest share of the thickness") + (ownLimits ? " of this pad" : " of cork, common practice, no source");
+        return (byStress() ? "largest pressure" : "largest share of the thickness") + (ownLimits ? " of this pad"
+                : " of cork, common practice, no source");
     }
 
     Verdict verdict(double tightMargin) {

@@ -28,9 +28,12 @@ public final class PadPressureCheck extends LoadedVisitCheck {
 
     /** Creates the check. */
     public PadPressureCheck() {
-        super(new CheckInfo("support.pad", "Is a soft pad pressed too hard?", "limits of the pad; for cork common practice, no source",
-                Cautions.SUPPORTS + " Soft pads settle over weeks: measure again.", List.of("size, material and limits of each pad", "what each support carries"),
-                List.of(PadFormulas.STRESS, PadFormulas.CORK, PadFormulas.RUBBER, PadFormulas.LIMITS, CoupledFormulas.ASSEMBLY, ContactFormulas.ENERGY)));
+        super(new CheckInfo("support.pad", "Is a soft pad pressed too hard?",
+                "limits of the pad; for cork common practice, no source",
+                Cautions.SUPPORTS + " Soft pads settle over weeks: measure again.",
+                        List.of("size, material and limits of each pad", "what each support carries"),
+                List.of(PadFormulas.STRESS, PadFormulas.CORK, PadFormulas.RUBBER, PadFormulas.LIMITS, CoupledFormulas.ASSEMBLY,
+                        ContactFormulas.ENERGY)));
     }
 
     @Override
@@ -56,7 +59,8 @@ public final class PadPressureCheck extends LoadedVisitCheck {
                 .input("carries at most", Amount.force(carried), "19 times in 20, any stiffness of the shell");
         PadPress press = PadPress.of(pad, carried);
         if (!press.missing().isEmpty()) {
-            return finding.cantSay("How hard the pad " + pad.name() + " is pressed, or how hard it may be, is not known.", press.missing());
+            return finding.cantSay("How hard the pad " + pad.name() + " is pressed, or how hard it may be, is not known.",
+                    press.missing());
         }
         press.stress().ifPresent(s -> finding.input("pressed by", Amount.stress(s), "load over area"));
         press.strain().ifPresent(s -> finding.input("pressed together, share of its thickness", Amount.ratio(s), "worked out"));
@@ -67,13 +71,15 @@ public final class PadPressureCheck extends LoadedVisitCheck {
             larger(carried, margin, reader).ifPresentOrElse(finding::remedy,
                     () -> finding.remedy(Remedy.advice("Use a pad of a larger face, or two pads side by side under a stiff plate.")));
         }
-        return finding.say(verdict, verdict == Verdict.STOP ? "The pad " + pad.name() + " is crushed." : "The pad " + pad.name() + " takes it.");
+        return finding.say(verdict, verdict == Verdict.STOP ? "The pad " + pad.name() + " is crushed." : "The pad " + pad.name()
+                + " takes it.");
     }
 
     private static Optional<Remedy> larger(double carried, double margin, Reader reader) {
         for (String id : reader.read(new IdsKey<>(StockFacts.Pad.class))) {
             Optional<StockFacts.Pad> other = reader.read(new FactKey<>(StockFacts.Pad.class, id));
-            Verdict after = other.map(pad -> PadPress.of(pad, carried)).filter(press -> press.missing().isEmpty()).map(press -> press.verdict(margin))
+            Verdict after = other.map(pad -> PadPress.of(pad, carried)).filter(press -> press.missing().isEmpty())
+                    .map(press -> press.verdict(margin))
                     .orElse(Verdict.STOP);
             if (after == Verdict.HOLDS || after == Verdict.TIGHT) {
                 return Optional.of(Remedy.proven("Use the pad " + other.get().name() + " from stock instead.", after));

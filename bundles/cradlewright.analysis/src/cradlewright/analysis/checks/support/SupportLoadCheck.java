@@ -29,9 +29,12 @@ public final class SupportLoadCheck extends LoadedVisitCheck {
     /** Creates the check. */
     public SupportLoadCheck() {
         super(new CheckInfo("support.load", "Does each fixture take what it carries?",
-                "rating of the fixture; load factor against a design resistance EN 1990 Table A1.2(B) (from memory)", Cautions.SUPPORTS,
-                List.of("what each fixture can take and what that is rated by", "mass and balance point", "height of each support"),
-                List.of(CoupledFormulas.ASSEMBLY, CoupledFormulas.STIFFNESS_SWEEP, ContactFormulas.ENERGY, ContactFormulas.GRADIENT_BOUNDS)));
+                "rating of the fixture; load factor against a design resistance EN 1990 Table A1.2(B) (from memory)",
+                        Cautions.SUPPORTS,
+                List.of("what each fixture can take and what that is rated by", "mass and balance point",
+                        "height of each support"),
+                List.of(CoupledFormulas.ASSEMBLY, CoupledFormulas.STIFFNESS_SWEEP, ContactFormulas.ENERGY,
+                        ContactFormulas.GRADIENT_BOUNDS)));
     }
 
     @Override
@@ -51,7 +54,8 @@ public final class SupportLoadCheck extends LoadedVisitCheck {
         return findings;
     }
 
-    private Finding judge(Support support, FixtureFacts fixture, VisitLoads.Total most, VisitLoads loads, Subject subject, double margin) {
+    private Finding judge(Support support, FixtureFacts fixture, VisitLoads.Total most, VisitLoads loads, Subject subject,
+            double margin) {
         double carried = Math.max(0, most.high());
         FindingBuilder finding = finding(subject, fixture.id(), fixture.name()).situation(most.situation().words())
                 .input("carries, masses as listed", Amount.force(most.force()), "worked out")
@@ -59,7 +63,8 @@ public final class SupportLoadCheck extends LoadedVisitCheck {
         if (fixture.capacity().isEmpty() || fixture.basis().isEmpty()) {
             return finding.cantSay("What this fixture can take is not in the files.", List.of(fixture.capacity().isEmpty()
                     ? "what " + fixture.name() + " can take: from its drawing or a test, or work it out"
-                    : "what the number for " + fixture.name() + " is rated by: working load limit, rated load or design resistance"));
+                    : "what the number for " + fixture.name()
+                            + " is rated by: working load limit, rated load or design resistance"));
         }
         RatedForce rated = new RatedForce(fixture.capacity().get(), fixture.basis().get());
         finding.against(Amount.force(rated.demand(carried)), Amount.force(rated.low()), rated.ratedBy());
@@ -71,7 +76,8 @@ public final class SupportLoadCheck extends LoadedVisitCheck {
         if (verdict == Verdict.STOP) {
             finding.remedy(Remedy.advice("Take parts off, add a support, or fit a fixture of a higher rating."));
         }
-        return finding.say(verdict, verdict == Verdict.STOP ? "This fixture carries more than it is rated for." : "This fixture takes what it carries.");
+        return finding.say(verdict, verdict == Verdict.STOP ? "This fixture carries more than it is rated for."
+                : "This fixture takes what it carries.");
     }
 
     /** Asks again without the people or the rolling that load this support most. */
@@ -80,7 +86,8 @@ public final class SupportLoadCheck extends LoadedVisitCheck {
             return Optional.empty();
         }
         VisitLoads rest = loads.without(s -> s.kind() == worst.kind());
-        String words = worst.push().isPresent() ? "Keep people off: nobody leans, pulls or stands there while it rests on these supports."
+        String words = worst.push().isPresent()
+                ? "Keep people off: nobody leans, pulls or stands there while it rests on these supports."
                 : "Put the feet down, or do not roll it while it is this heavy.";
         return rest.most(List.of(support.contactId()))
                 .map(most -> Remedy.proven(words, Verdict.of(rated.demand(Math.max(0, most.high())), rated.low(), margin)));

@@ -36,7 +36,8 @@ public final class SupportRankCheck extends VisitCheck {
 
     /** Creates the check. */
     public SupportRankCheck() {
-        super(new CheckInfo("support.rank", "Do the supports hold it at all?", "common practice, no source", Cautions.SUPPORTS + " " + Cautions.LIFTING,
+        super(new CheckInfo("support.rank", "Do the supports hold it at all?", "common practice, no source", Cautions.SUPPORTS
+                + " " + Cautions.LIFTING,
                 List.of("places of all supports", "mass and balance point of what is carried"),
                 List.of(ContactFormulas.SUPPORT_RANK, MassFormulas.BALANCE, MassFormulas.UNCERTAINTY)));
     }
@@ -48,9 +49,11 @@ public final class SupportRankCheck extends VisitCheck {
         }
         FindingBuilder finding = finding(subject, standing.visit().id(), subject.label()).situation("at rest");
         if (standing.setup().contacts().isEmpty()) {
-            return List.of(finding.cantSay("Nothing says what it rests on.", List.of("what it rests on: enter each support of " + standing.setup().name())));
+            return List.of(finding.cantSay("Nothing says what it rests on.", List.of("what it rests on: enter each support of "
+                    + standing.setup().name())));
         }
-        List<Support> known = standing.supports().stream().filter(support -> certain(support, standing)).filter(s -> s.normal().z() > 0).toList();
+        List<Support> known = standing.supports().stream().filter(support -> certain(support, standing)).filter(s -> s.normal()
+                .z() > 0).toList();
         Weight weight = reader.read(new WeightKey(subject.ownerId(), standing.visit().id()));
         List<Finding> findings = new ArrayList<>();
         findings.add(judge(known, weight, standing, finding));
@@ -78,7 +81,7 @@ public final class SupportRankCheck extends VisitCheck {
             if (open) {
                 return open(finding, standing);
             }
-            return finding.remedy(Remedy.advice("Bring in more supports, so that the balance point lies well inside their outline, before anything else."))
+            return finding.remedy(Remedy.advice("Bring in more supports, so that the balance point lies well inside their outline."))
                     .say(Verdict.STOP, reason(rank, known));
         }
         if (balance.isEmpty() || !weight.missing().isEmpty()) {
@@ -90,7 +93,8 @@ public final class SupportRankCheck extends VisitCheck {
 
     private static Finding open(FindingBuilder finding, Standing standing) {
         List<String> missing = new ArrayList<>(standing.missing());
-        standing.supports().stream().filter(support -> !certain(support, standing)).map(s -> s.name() + ": what it rests on").forEach(missing::add);
+        standing.supports().stream().filter(support -> !certain(support, standing)).map(s -> s.name() + ": what it rests on")
+                .forEach(missing::add);
         if (missing.isEmpty()) {
             missing.add("place of each support of " + standing.setup().name());
         }
@@ -110,7 +114,8 @@ public final class SupportRankCheck extends VisitCheck {
         return known.get(pair.first()).name() + " - " + known.get(pair.second()).name();
     }
 
-    private static Finding place(SupportRank rank, List<Support> known, EstimatedBalance estimate, Standing standing, boolean open,
+    private static Finding place(SupportRank rank, List<Support> known, EstimatedBalance estimate, Standing standing,
+            boolean open,
             FindingBuilder finding) {
         String edge = name(rank.edge(), known);
         double give = give(rank.edge(), known, estimate);
@@ -118,20 +123,24 @@ public final class SupportRankCheck extends VisitCheck {
                 .input("give or take across that line", Amount.length(give), "19 times in 20");
         boolean bolted = standing.supports().stream().anyMatch(support -> support.hold() == Hold.BOLTED);
         if (rank.margin() - give <= 0 && bolted) {
-            return finding.say(Verdict.TIGHT, "Only bolts keep it from going over the line " + edge + ": see whether they hold the pull.");
+            return finding.say(Verdict.TIGHT, "Only bolts keep it from going over the line " + edge
+                    + ": see whether they hold the pull.");
         }
         if (rank.margin() <= 0 && open) {
             return open(finding, standing);
         }
         if (rank.margin() <= 0) {
-            return finding.remedy(Remedy.advice("Add a support beyond the line " + edge + ", or move what it stands on towards the balance point."))
-                    .say(Verdict.STOP, rank.place() == SupportRank.Place.ON_EDGE ? "The balance point lies on the line " + edge + ": a touch tips it."
+            return finding.remedy(Remedy.advice("Add a support beyond the line " + edge
+                    + ", or move what it stands on towards the balance point."))
+                    .say(Verdict.STOP, rank.place() == SupportRank.Place.ON_EDGE ? "The balance point lies on the line " + edge
+                            + ": a touch tips it."
                             : "The balance point lies outside the line " + edge + ": it goes over.");
         }
         finding.against(Amount.length(give), Amount.length(rank.margin()), "distance of the balance point from the line " + edge);
         if (give >= rank.margin()) {
-            return finding.remedy(Remedy.advice("Weigh it on scales to know the balance point better, or add a support beyond the line " + edge + "."))
-                    .say(Verdict.STOP, "At the unfavourable end of what is known the balance point lies outside the line " + edge + ".");
+            return finding.remedy(Remedy.advice("Weigh it to know the balance point better, or add a support beyond " + edge + "."))
+                    .say(Verdict.STOP, "At the unfavourable end of what is known the balance point lies outside the line "
+                            + edge + ".");
         }
         return finding.say(Verdict.HOLDS, "The balance point lies between the supports, also at the ends of what is known.");
     }
@@ -142,7 +151,8 @@ public final class SupportRankCheck extends VisitCheck {
         double length = Math.hypot(along.x(), along.y());
         double nx = -along.y() / length;
         double ny = along.x() / length;
-        double variance = nx * nx * estimate.covariance(Quantity.X, Quantity.X) + 2 * nx * ny * estimate.covariance(Quantity.X, Quantity.Y)
+        double variance = nx * nx * estimate.covariance(Quantity.X, Quantity.X) + 2 * nx * ny * estimate.covariance(Quantity.X,
+                Quantity.Y)
                 + ny * ny * estimate.covariance(Quantity.Y, Quantity.Y);
         return EstimatedBalance.COVERAGE * Math.sqrt(Math.max(0, variance));
     }

@@ -20,8 +20,10 @@ import org.junit.jupiter.api.Test;
 class PadPressureCheckTest {
 
     private static StockFacts.Pad pad(String id, StockFacts.Material material, double side, Optional<Value> stressLimit) {
-        return new StockFacts.Pad(id, id, material, Optional.of(SupportShop.measured(side)), Optional.of(SupportShop.measured(side)),
-                Optional.of(SupportShop.measured(0.006)), Optional.empty(), Optional.empty(), stressLimit, Optional.empty(), Optional.empty());
+        return new StockFacts.Pad(id, id, material, Optional.of(SupportShop.measured(side)),
+                Optional.of(SupportShop.measured(side)),
+                Optional.of(SupportShop.measured(0.006)), Optional.empty(), Optional.empty(), stressLimit, Optional.empty(),
+                        Optional.empty());
     }
 
     private static SupportShop shop(double kilograms, StockFacts.Pad pad) {
@@ -63,8 +65,10 @@ class PadPressureCheckTest {
     @Test
     void softCorkIsJudgedByItsStrain() {
         // Stiffness 1 MN/m and 6 mm: 5 % is 0.3 mm or 300 N; pressure is then only 0.083 MPa.
-        StockFacts.Pad soft = new StockFacts.Pad("soft", "soft", StockFacts.Material.CORK, Optional.of(SupportShop.measured(0.06)),
-                Optional.of(SupportShop.measured(0.06)), Optional.of(SupportShop.measured(0.006)), Optional.empty(), Optional.of(SupportShop.measured(1e6)),
+        StockFacts.Pad soft = new StockFacts.Pad("soft", "soft", StockFacts.Material.CORK,
+                Optional.of(SupportShop.measured(0.06)),
+                Optional.of(SupportShop.measured(0.06)), Optional.of(SupportShop.measured(0.006)), Optional.empty(),
+                        Optional.of(SupportShop.measured(1e6)),
                 Optional.empty(), Optional.empty(), Optional.empty());
         assertEquals(Verdict.STOP, only(shop(2 * 303 / 9.80665, soft)).verdict());
         Finding finding = only(shop(2 * 240 / 9.80665, soft));
@@ -74,13 +78,16 @@ class PadPressureCheckTest {
 
     @Test
     void rubberNeedsLimitsOfItsOwn() {
-        assertEquals(Verdict.CANT_SAY, only(shop(100, pad("rubber", StockFacts.Material.RUBBER, 0.06, Optional.empty()))).verdict());
-        assertEquals(Verdict.HOLDS, only(shop(100, pad("rubber", StockFacts.Material.RUBBER, 0.06, Optional.of(SupportShop.measured(1e6))))).verdict());
+        assertEquals(Verdict.CANT_SAY, only(shop(100, pad("rubber", StockFacts.Material.RUBBER, 0.06, Optional.empty())))
+                .verdict());
+        assertEquals(Verdict.HOLDS, only(shop(100, pad("rubber", StockFacts.Material.RUBBER, 0.06,
+                Optional.of(SupportShop.measured(1e6))))).verdict());
     }
 
     @Test
     void cantSayWithoutSize() {
-        StockFacts.Pad bare = new StockFacts.Pad("bare", "bare", StockFacts.Material.CORK, Optional.empty(), Optional.empty(), Optional.empty(),
+        StockFacts.Pad bare = new StockFacts.Pad("bare", "bare", StockFacts.Material.CORK, Optional.empty(), Optional.empty(),
+                Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
         assertEquals(List.of("length, width and thickness of the pad bare: measure them"), only(shop(100, bare)).missing());
     }

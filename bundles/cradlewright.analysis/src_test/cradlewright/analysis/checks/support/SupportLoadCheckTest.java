@@ -64,7 +64,8 @@ class SupportLoadCheckTest {
     @Test
     void keepingPeopleOffIsWorkedOut() {
         // A pull of 800 N straight down at C gives 3922.66 + 800 = 4722.66 N, 0.82 of this capacity; the joint gives 0.95 of it.
-        SupportShop shop = shop(JOINT * 1.05, Basis.RATED_LOAD).work("sill", WorkPointFacts.Kind.BAR, new Vec3(1, 0, 1), new Vec3(0, 0, -1));
+        SupportShop shop = shop(JOINT * 1.05, Basis.RATED_LOAD).work("sill", WorkPointFacts.Kind.BAR, new Vec3(1, 0, 1),
+                new Vec3(0, 0, -1));
         assertEquals("rolled over a joint in the floor", behind(shop).situation());
         Remedy remedy = behind(shop).remedies().get(0);
         assertEquals(Optional.of(Verdict.HOLDS), remedy.after());

@@ -1,0 +1,82 @@
+package cradlewright.analysis.checks.lift;
+
+import cradlewright.analysis.check.Amount;
+import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.FindingBuilder;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.VisitLoads;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.standing.Holder;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.analysis.standing.Support;
+import cradlewright.mechanics.contact.ContactFormulas;
+import cradlewright.mechanics.coupled.CoupledFormulas;
+import cradlewright.mechanics.formula.Constants;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Does each arm of the lift take its share? */
+public final class ArmLoadCheck extends LoadedVisitCheck {
+
+    /** Arms among which the rated load of a lift is divided when its plate names no arm: rule of the trade. */
+    private static final int ARMS = 4;
+
+    /** Creates the check. */
+    public ArmLoadCheck() {
+        super(new CheckInfo("lift.arm", "Does each arm of the lift take its share?",
+                "plate and manual of the lift; a quarter of the rated load where they name no arm, common practice, no source",
+                        Cautions.LIFTING,
+                List.of("rated load of each arm, or of the lift", "places of the pads", "mass and balance point"),
+                List.of(CoupledFormulas.ASSEMBLY, CoupledFormulas.STIFFNESS_SWEEP, ContactFormulas.ENERGY,
+                        ContactFormulas.GRADIENT_BOUNDS)),
+                LoadedVisitCheck::atRest);
+    }
+
+    @Override
+    protected boolean arises(Standing standing) {
+        return standing.lift().isPresent() && standing.supports().stream()
+                .anyMatch(support -> support.holder() instanceof Holder.OnArm);
+    }
+
+    @Override
+    protected List<Finding> judge(Standing standing, VisitLoads loads, Subject subject, Reader reader) {
+        GearFacts.Lift lift = standing.lift().orElseThrow();
+        List<Finding> findings = new ArrayList<>();
+        for (GearFacts.ArmFacts arm : lift.arms()) {
+            List<String> contacts = standing.supports().stream()
+                    .filter(support -> support.holder() instanceof Holder.OnArm on && on.arm().id().equals(arm.id()))
+                            .map(Support::contactId).toList();
+            loads.most(contacts).ifPresent(most -> findings.add(judge(arm, lift, most, subject, settings(reader).tightMargin())));
+        }
+        return findings;
+    }
+
+    private Finding judge(GearFacts.ArmFacts arm, GearFacts.Lift lift, VisitLoads.Total most, Subject subject, double margin) {
+        double carried = Math.max(0, most.high()) / Constants.GRAVITY;
+        FindingBuilder finding = finding(subject, arm.id(), arm.name()).situation("hanging still")
+                .input("carries, masses as listed", Amount.mass(most.force() / Constants.GRAVITY), "worked out")
+                .input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness of the shell");
+        Optional<Double> ofArm = arm.ratedLoad().map(Value::low);
+        Optional<Double> rated = ofArm.or(() -> lift.ratedLoad().map(load -> load.low() / ARMS)).map(load -> Math.max(0, load));
+        if (rated.isEmpty()) {
+            return finding.cantSay("Neither the rating of this arm nor that of the lift is in the files.",
+                    List.of("rated load of " + arm.name() + " or of " + lift.name() + ": read it off the plate"));
+        }
+        finding.against(Amount.mass(carried), Amount.mass(rated.get()), ofArm.isPresent() ? "rated load of the arm on the plate"
+                : "a quarter of the rated load on the plate, since it names no arm (rule of the trade)");
+        Verdict verdict = Verdict.of(carried, rated.get(), margin);
+        if (verdict == Verdict.STOP) {
+            finding.remedy(Remedy.advice("Take parts off at this end, or bring the balance point nearer to the other arms."));
+        }
+        return finding.say(verdict, verdict == Verdict.STOP ? "This arm carries more than it is rated for."
+                : "This arm takes its share.");
+    }
+}

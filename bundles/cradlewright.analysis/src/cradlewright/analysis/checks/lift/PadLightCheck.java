@@ -1,0 +1,78 @@
+package cradlewright.analysis.checks.lift;
+
+import cradlewright.analysis.check.Amount;
+import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.FindingBuilder;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.VisitLoads;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.load.Carried;
+import cradlewright.analysis.load.RaisedKey;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.analysis.standing.Support;
+import cradlewright.mechanics.contact.ContactFormulas;
+import cradlewright.mechanics.coupled.CoupledFormulas;
+import cradlewright.mechanics.lifting.FourPads;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Does every pad or strap press enough to stay put? */
+public final class PadLightCheck extends LoadedVisitCheck {
+
+    /** Error in height of a pad that is reckoned with, m: common practice, no source. */
+    private static final double HEIGHT_ERROR = 0.005;
+
+    /** Creates the check. */
+    public PadLightCheck() {
+        super(new CheckInfo("lift.pad-light", "Does every pad or strap press enough to stay put?", "common practice, no source",
+                Cautions.LIFTING + " Turn every pad up until it touches before raising, and look again at 10 mm.",
+                List.of("places of all pads or straps", "mass and balance point"),
+                List.of(CoupledFormulas.ASSEMBLY, ContactFormulas.ENERGY, ContactFormulas.GRADIENT_BOUNDS)),
+                        LoadedVisitCheck::atRest);
+    }
+
+    @Override
+    protected boolean arises(Standing standing) {
+        return standing.lifted();
+    }
+
+    @Override
+    protected List<Finding> judge(Standing standing, VisitLoads loads, Subject subject, Reader reader) {
+        Carried least = loads.atRest().orElseThrow().supports().stream().min(Comparator.comparingDouble(Carried::low))
+                .orElseThrow();
+        Support support = standing.supports().stream().filter(s -> s.contactId().equals(least.id())).findFirst().orElseThrow();
+        double wanted = FourPads.LEAST_SHARE * loads.meanAtRest();
+        double low = Math.max(0, least.low());
+        FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation("hanging still")
+                .input("carries, masses as listed", Amount.force(least.force()), "worked out")
+                .against(Amount.force(wanted), Amount.force(low), "what it carries at least, against a tenth of the mean");
+        Verdict verdict = Verdict.of(wanted, low, settings(reader).tightMargin());
+        if (verdict == Verdict.STOP) {
+            return List.of(finding.remedy(Remedy.advice("Set it down and turn up the pad or shorten the strap at "
+                    + support.name()
+                    + ", or move the arms so that the balance point lies nearer to it.")).say(verdict, support.name()
+                            + " carries less than a tenth of the mean: it can slip out."));
+        }
+        Optional<Map<String, Double>> sunk = reader.read(new RaisedKey(subject.ownerId(), standing.visit().id(),
+                support.contactId(), -HEIGHT_ERROR));
+        double left = Math.max(0, sunk.map(forces -> forces.get(support.contactId()))
+                .orElse(0.0) - (least.force() - least.low()));
+        finding.input("carries when set five millimetres low", Amount.force(left),
+                "worked out; error in height common practice, no source");
+        if (left < wanted) {
+            return List.of(finding.remedy(Remedy.advice("Turn up the pad or take up the strap at " + support.name()
+                    + " before raising, and read the scale there if you have one."))
+                    .say(Verdict.TIGHT, support.name() + " carries least, and goes light when it is set a little low."));
+        }
+        return List.of(finding.say(standing.carrier() == CarrierKind.STRAPS ? Verdict.TIGHT : verdict,
+                support.name() + " carries least, and that is enough to keep it in place."));
+    }
+}

@@ -1,0 +1,83 @@
+package cradlewright.analysis.checks.lift;
+
+import cradlewright.analysis.check.Amount;
+import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.FindingBuilder;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.RatedForce;
+import cradlewright.analysis.checks.VisitLoads;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.facts.LiftPointFacts;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.analysis.standing.Support;
+import cradlewright.mechanics.contact.ContactFormulas;
+import cradlewright.mechanics.coupled.CoupledFormulas;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Does each lift point of the car take what it carries? */
+public final class PointCapacityCheck extends LoadedVisitCheck {
+
+    /** Creates the check. */
+    public PointCapacityCheck() {
+        super(new CheckInfo("lift.point-capacity", "Does each lift point of the car take what it carries?",
+                "rating of the lift point; load factor against a design resistance EN 1990 Table A1.2(B) (from memory)",
+                        Cautions.LIFTING,
+                List.of("what each lift point can take and what that is rated by", "mass and balance point"),
+                List.of(CoupledFormulas.ASSEMBLY, CoupledFormulas.STIFFNESS_SWEEP, ContactFormulas.ENERGY,
+                        ContactFormulas.GRADIENT_BOUNDS)));
+    }
+
+    @Override
+    protected boolean arises(Standing standing) {
+        return standing.supports().stream().anyMatch(support -> support.liftPoint().isPresent());
+    }
+
+    @Override
+    protected List<Finding> judge(Standing standing, VisitLoads loads, Subject subject, Reader reader) {
+        List<Finding> findings = new ArrayList<>();
+        for (Support support : standing.supports()) {
+            Optional<VisitLoads.Total> most = loads.most(List.of(support.contactId()));
+            if (support.liftPoint().isPresent() && most.isPresent()) {
+                judge(support.liftPoint().get(), standing, most.get(), subject, settings(reader).tightMargin())
+                        .ifPresent(findings::add);
+            }
+        }
+        return findings;
+    }
+
+    private Optional<Finding> judge(LiftPointFacts point, Standing standing, VisitLoads.Total most, Subject subject,
+            double margin) {
+        double carried = Math.max(0, most.high());
+        FindingBuilder finding = finding(subject, point.id(), point.name()).situation(most.situation().words())
+                .input("carries at most", Amount.force(carried), "19 times in 20, any stiffness of the shell");
+        if (point.capacity().isEmpty() || point.basis().isEmpty()) {
+            if (!standing.lifted()) {
+                return Optional.empty();
+            }
+            return Optional.of(finding.cantSay("What this lift point can take is not in the files.", List.of(point.capacity()
+                    .isEmpty()
+                    ? "what " + point.name()
+                            + " can take: from the maker of the car, or lift on it once in steps and look at the sheet each time"
+                    : "what the number for " + point.name()
+                            + " is rated by: working load limit, rated load or design resistance")));
+        }
+        RatedForce rated = new RatedForce(point.capacity().get(), point.basis().get());
+        finding.against(Amount.force(rated.demand(carried)), Amount.force(rated.low()), rated.ratedBy());
+        Verdict verdict = Verdict.of(rated.demand(carried), rated.low(), margin);
+        if (verdict == Verdict.STOP) {
+            return Optional.of(finding.remedy(Remedy.advice("Take parts off first, spread the load over a plate, or use more lift points."))
+                    .say(verdict, "This lift point carries more than it is rated for."));
+        }
+        boolean straps = standing.carrier() == CarrierKind.STRAPS;
+        return Optional.of(finding.say(straps ? Verdict.TIGHT : verdict, straps
+                ? "This lift point takes it, but hangs in a strap." : "This lift point takes it."));
+    }
+}

@@ -1,0 +1,61 @@
+package cradlewright.analysis.checks.lift;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.facts.Basis;
+import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.testshop.SupportShop;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The lift point C carries half of 800 kg: 3922.66 N. */
+class PointCapacityCheckTest {
+
+    private static SupportShop.Place place(SupportShop shop) {
+        shop.support("A", -1, -0.5, 1);
+        shop.support("B", -1, 0.5, 1);
+        return shop.support("C", 1, 0, 1).atLiftPoint();
+    }
+
+    private static Verdict verdict(CarrierKind kind, double capacity, Basis basis) {
+        SupportShop shop = new SupportShop(kind).weighs(800, 0);
+        place(shop).takes(capacity, basis);
+        List<Finding> findings = shop.ask(new PointCapacityCheck());
+        assertEquals(1, findings.size());
+        assertEquals("point-C", findings.get(0).objectId());
+        return findings.get(0).verdict();
+    }
+
+    @Test
+    void holdsStandsTightAndStops() {
+        // 3922.66 N against 4400, 4300 and 3900 N: 0.892, 0.912, 1.006.
+        assertEquals(Verdict.HOLDS, verdict(CarrierKind.LIFT, 4400, Basis.WORKING_LOAD_LIMIT));
+        assertEquals(Verdict.TIGHT, verdict(CarrierKind.LIFT, 4300, Basis.WORKING_LOAD_LIMIT));
+        assertEquals(Verdict.STOP, verdict(CarrierKind.LIFT, 3900, Basis.WORKING_LOAD_LIMIT));
+        assertEquals(Verdict.STOP, verdict(CarrierKind.STRAPS, 3900, Basis.WORKING_LOAD_LIMIT));
+    }
+
+    @Test
+    void inStrapsNeverBetterThanTight() {
+        assertEquals(Verdict.TIGHT, verdict(CarrierKind.STRAPS, 9000, Basis.WORKING_LOAD_LIMIT));
+    }
+
+    @Test
+    void designResistanceStandsAgainstOneAndAHalfTimes() {
+        // 1.5 x 3922.66 = 5884 N.
+        assertEquals(Verdict.STOP, verdict(CarrierKind.LIFT, 5800, Basis.DESIGN_RESISTANCE));
+        assertEquals(Verdict.TIGHT, verdict(CarrierKind.LIFT, 5900, Basis.DESIGN_RESISTANCE));
+    }
+
+    @Test
+    void cantSayWithoutCapacityWhileLifted() {
+        SupportShop lifted = new SupportShop(CarrierKind.LIFT).weighs(800, 0);
+        place(lifted);
+        assertEquals(Verdict.CANT_SAY, lifted.ask(new PointCapacityCheck()).get(0).verdict());
+        SupportShop standing = new SupportShop(CarrierKind.FLOOR).weighs(800, 0);
+        place(standing);
+        assertEquals(List.of(), standing.ask(new PointCapacityCheck()));
+    }
+}
