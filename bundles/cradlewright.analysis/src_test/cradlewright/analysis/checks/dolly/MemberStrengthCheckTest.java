@@ -1,0 +1,84 @@
+package cradlewright.analysis.checks.dolly;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.testshop.FrameShop;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Rails of flat 60 x 10 on edge, S235, factored moment 1.5 x (m g/4) x 0.5 m = 1.838747 N*m per kg. EN 1993-1-1 6.2.5 with the elastic
+ * modulus (the flat has no parts to classify): W = 10 x 60^2/6 = 6000 mm3, M_Rd = 6e-6 x 235e6 = 1410 N*m, reached at 766.8 kg; TIGHT
+ * from 690.1 kg.
+ */
+class MemberStrengthCheckTest {
+
+    private static final double PER_KILOGRAM = 1.5 * 9.80665 / 4 * FrameShop.ARM;
+    private static final double RESISTANCE = 1410;
+
+    private final MemberStrengthCheck check = new MemberStrengthCheck();
+
+    private static FrameShop shop(double kilograms) {
+        return new FrameShop(FrameShop.flat("flat 60x10", 0.060, 0.010), 235e6, 360e6).weighs(kilograms);
+    }
+
+    private Finding middle(FrameShop shop) {
+        return shop.ask(check).stream().filter(finding -> finding.objectId().equals("left-1")).findFirst().orElseThrow();
+    }
+
+    @Test
+    void holdsWithTheUseOfAFlatInBending() {
+        Finding finding = middle(shop(500));
+        assertEquals(Verdict.HOLDS, finding.verdict());
+        // 1 % for the weight of the dolly itself and the shear beside it
+        assertEquals(500 * PER_KILOGRAM / RESISTANCE, finding.use().orElseThrow(), 0.01);
+    }
+
+    @Test
+    void isTightInTheLastTenth() {
+        assertEquals(Verdict.HOLDS, middle(shop(670)).verdict());
+        assertEquals(Verdict.TIGHT, middle(shop(710)).verdict());
+        assertEquals(Verdict.TIGHT, middle(shop(750)).verdict());
+    }
+
+    @Test
+    void stopsBeyondAndProvesAThickerFlatFromStock() {
+        FrameShop shop = shop(800).has(FrameShop.flat("flat 60x12", 0.060, 0.012)).has(FrameShop.flat("flat 50x20", 0.050, 0.020));
+        Finding finding = middle(shop);
+        assertEquals(Verdict.STOP, finding.verdict());
+        // W = 7200 mm3: 1692 N*m, use 0.869
+        assertEquals(Optional.of(Verdict.HOLDS), finding.remedies().get(0).after());
+        assertTrue(finding.remedies().get(0).words().contains("flat 60x12"), finding.remedies().toString());
+    }
+
+    @Test
+    void withoutThickerStockASheetAQuarterThickerIsProven() {
+        Finding finding = middle(shop(800));
+        assertEquals(Optional.of(Verdict.HOLDS), finding.remedies().get(0).after());
+        assertTrue(finding.remedies().get(0).words().contains("a quarter thicker"), finding.remedies().toString());
+    }
+
+    @Test
+    void everyMemberHasItsOwnAnswer() {
+        assertEquals(8, shop(500).ask(check).size());
+    }
+
+    @Test
+    void unknownSteelIsNoAnswer() {
+        Finding finding = middle(shop(500).steelUnknown());
+        assertEquals(Verdict.CANT_SAY, finding.verdict());
+        assertTrue(finding.missing().get(0).startsWith("steel of left-1"), finding.missing().toString());
+    }
+
+    @Test
+    void anUnknownMassIsOneAnswerThatIsNone() {
+        FrameShop shop = new FrameShop(FrameShop.flat("flat 60x10", 0.060, 0.010), 235e6, 360e6);
+        List<Finding> findings = shop.ask(check);
+        assertEquals(1, findings.size());
+        assertEquals(Verdict.CANT_SAY, findings.get(0).verdict());
+    }
+}
