@@ -27,7 +27,8 @@ class LayeringTest {
     private static final Map<String, Set<String>> MAY_REQUIRE = Map.of(
             "cradlewright.model", Set.of("org.eclipse.emf.ecore", "org.eclipse.emf.ecore.xmi"),
             "cradlewright.mechanics", Set.of("org.hipparchus.core"),
-            "cradlewright.analysis", Set.of("cradlewright.model", "cradlewright.mechanics", "org.eclipse.equinox.registry"),
+            "cradlewright.analysis", Set.of("cradlewright.model", "cradlewright.mechanics", "org.eclipse.equinox.common",
+                    "org.eclipse.equinox.registry"),
             "cradlewright.report", Set.of("cradlewright.analysis", "com.google.gson"),
             "cradlewright.cli", Set.of("cradlewright.report", "org.eclipse.equinox.app", "org.eclipse.core.runtime", "picocli"),
             "cradlewright.demo", Set.of());

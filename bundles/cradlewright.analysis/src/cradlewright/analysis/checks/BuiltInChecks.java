@@ -4,6 +4,11 @@ import cradlewright.analysis.check.Check;
 import cradlewright.analysis.check.CheckCatalogue;
 import cradlewright.analysis.checks.data.MissingMassCheck;
 import cradlewright.analysis.checks.data.VisitResolvedCheck;
+import cradlewright.analysis.checks.dolly.LooseCheck;
+import cradlewright.analysis.checks.dolly.MemberShearCheck;
+import cradlewright.analysis.checks.dolly.MemberStrengthCheck;
+import cradlewright.analysis.checks.dolly.SidewaysCheck;
+import cradlewright.analysis.checks.dolly.SteelNamedCheck;
 import cradlewright.analysis.checks.gear.ExaminationCheck;
 import cradlewright.analysis.checks.gear.RatingCheck;
 import cradlewright.analysis.checks.gear.TagCheck;
@@ -25,7 +30,9 @@ import cradlewright.analysis.checks.support.SupportConditionCheck;
 import cradlewright.analysis.checks.support.SupportInCutCheck;
 import cradlewright.analysis.checks.support.SupportLoadCheck;
 import cradlewright.analysis.checks.support.SupportRankCheck;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The checks that come with the program, in the order in which people read them. */
 public final class BuiltInChecks {
@@ -38,13 +45,16 @@ public final class BuiltInChecks {
             new StandLoadCheck(), new StandIdleCheck(), new RatingCheck(), new TagCheck(),
             new SupportConditionCheck(), new SupportInCutCheck(), new CutBracedCheck(), new ShimStackCheck(),
             new BoothTemperatureCheck(),
+            new LooseCheck(), new SteelNamedCheck(), new MemberStrengthCheck(), new MemberShearCheck(), new SidewaysCheck(),
             new ExaminationCheck());
 
     private BuiltInChecks() {
     }
 
-    /** Returns them as a catalogue. */
+    /** Returns them, and after them what other bundles contribute, as a catalogue. */
     public static CheckCatalogue catalogue() {
-        return new CheckCatalogue(ALL);
+        List<Check> all = new ArrayList<>(ALL);
+        all.addAll(ContributedChecks.all(ALL.stream().map(check -> check.info().id()).collect(Collectors.toSet())));
+        return new CheckCatalogue(all);
     }
 }
