@@ -13,7 +13,11 @@ import cradlewright.analysis.checks.gear.ExaminationCheck;
 import cradlewright.analysis.checks.gear.RatingCheck;
 import cradlewright.analysis.checks.gear.TagCheck;
 import cradlewright.analysis.checks.lift.ArmLoadCheck;
+import cradlewright.analysis.checks.lift.ArmReachCheck;
 import cradlewright.analysis.checks.lift.GuessedMassCheck;
+import cradlewright.analysis.checks.lift.HangingCheck;
+import cradlewright.analysis.checks.lift.LiftShareCheck;
+import cradlewright.analysis.checks.lift.LiftTotalCheck;
 import cradlewright.analysis.checks.lift.PadLightCheck;
 import cradlewright.analysis.checks.lift.PointCapacityCheck;
 import cradlewright.analysis.checks.lift.RollCheck;
@@ -40,7 +44,7 @@ public final class BuiltInChecks {
     private static final List<Check> ALL = List.of(
             new VisitResolvedCheck(), new MissingMassCheck(),
             new SupportRankCheck(), new SupportLoadCheck(), new PadPressureCheck(),
-            new StillFastCheck(), new GuessedMassCheck(),
+            new StillFastCheck(), new GuessedMassCheck(), new LiftTotalCheck(), new LiftShareCheck(), new ArmReachCheck(), new HangingCheck(),
             new PadLightCheck(), new ArmLoadCheck(), new PointCapacityCheck(), new StrapLoadCheck(), new RollCheck(), new ScaleStopCheck(),
             new StandLoadCheck(), new StandIdleCheck(), new RatingCheck(), new TagCheck(),
             new SupportConditionCheck(), new SupportInCutCheck(), new CutBracedCheck(), new ShimStackCheck(),

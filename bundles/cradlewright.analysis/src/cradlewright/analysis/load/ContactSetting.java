@@ -145,10 +145,21 @@ final class ContactSetting {
         return Carriers.toCarrier(carried.balance().point(), standing.setup());
     }
 
+    /**
+     * Returns where a support holds, all at the height of the lowest: sideways holds at unlike heights would else form couples that
+     * keep anything from tipping. The lowest is the unfavourable one for pushes from above; upright pushes do not care.
+     */
+    private Vec3 level(Support support) {
+        Vec3 at = support.inCarrier();
+        boolean upright = supports.stream().allMatch(s -> s.normal().equals(Vec3.UP));
+        return upright ? new Vec3(at.x(), at.y(), supports.stream().mapToDouble(s -> s.inCarrier().z()).min().orElseThrow()) : at;
+    }
+
     private void addSupport(Support support) {
+        Vec3 at = level(support);
         names.put(support.contactId(), support.name());
         boolean fixture = support.holder() instanceof Holder.OnFixture && dolly.isPresent();
-        Contact contact = Contact.rests(support.contactId(), SHELL, fixture ? DOLLY : Contact.GROUND, support.inCarrier(), support.compliance())
+        Contact contact = Contact.rests(support.contactId(), SHELL, fixture ? DOLLY : Contact.GROUND, at, support.compliance())
                 .withGap(support.gap());
         double sidewaysGive = SIDEWAYS * support.compliance();
         contacts.add(switch (support.hold()) {
@@ -158,7 +169,7 @@ final class ContactSetting {
         });
         if (fixture) {
             Holder.OnFixture on = (Holder.OnFixture) support.holder();
-            placeOnDolly(support.contactId(), on.fixture().nodeId(), support.inCarrier(), support.name());
+            placeOnDolly(support.contactId(), on.fixture().nodeId(), at, support.name());
         }
     }
 

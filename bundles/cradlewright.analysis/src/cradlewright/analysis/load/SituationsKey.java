@@ -7,6 +7,7 @@ import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.analysis.facts.FootFacts;
+import cradlewright.analysis.facts.PieceKind;
 import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.facts.WorkPointFacts;
 import cradlewright.analysis.standing.Carriers;
@@ -35,7 +36,7 @@ public record SituationsKey(String carId, String visitId) implements Key<List<Si
         SettingsFacts settings = reader.read(new SettingsKey());
         List<Situation> situations = new ArrayList<>();
         situations.add(Situation.atRest());
-        if (!standing.get().lifted()) {
+        if (!standing.get().lifted() && standing.get().carries(PieceKind.SHELL)) {
             // Nobody leans on, pulls at or climbs into what hangs: lift.hanging says so instead.
             standing.get().car().workPoints().forEach(point -> work(point, standing.get(), settings).ifPresent(situations::add));
         }

@@ -5,6 +5,8 @@ import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.analysis.facts.GearFacts;
 import cradlewright.analysis.facts.MountFacts;
+import cradlewright.analysis.facts.PieceFacts;
+import cradlewright.analysis.facts.PieceKind;
 import cradlewright.analysis.facts.PlaceFacts;
 import cradlewright.analysis.facts.SetupFacts;
 import cradlewright.analysis.facts.SlabFacts;
@@ -48,5 +50,10 @@ public record Standing(CarFacts car, VisitFacts visit, StageFacts stage, SetupFa
     /** Tells whether people lift it or keep it lifted: a guessed mass never gives HOLDS there. */
     public boolean lifted() {
         return carrier() == CarrierKind.LIFT || carrier() == CarrierKind.STRAPS;
+    }
+
+    /** Tells whether a piece of that kind is carried. */
+    public boolean carries(PieceKind kind) {
+        return setup.pieceIds().stream().flatMap(id -> CarFacts.find(car.pieces(), id).stream()).map(PieceFacts::kind).anyMatch(kind::equals);
     }
 }

@@ -10,6 +10,7 @@ import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.MountFacts;
+import cradlewright.analysis.facts.PieceKind;
 import cradlewright.analysis.standing.Standing;
 import java.util.List;
 
@@ -24,7 +25,8 @@ public final class StillFastCheck extends VisitCheck {
 
     @Override
     protected List<Finding> examine(Standing standing, Subject subject, Reader reader) {
-        if (!standing.lifted() || !standing.car().separateChassis()) {
+        boolean apart = standing.carries(PieceKind.SHELL) && !standing.carries(PieceKind.CHASSIS);
+        if (!standing.lifted() || !standing.car().separateChassis() || !apart) {
             return List.of();
         }
         if (!standing.stillFast().isEmpty()) {
