@@ -29,11 +29,16 @@ import cradlewright.analysis.checks.stand.StandIdleCheck;
 import cradlewright.analysis.checks.stand.StandLoadCheck;
 import cradlewright.analysis.checks.support.CutBracedCheck;
 import cradlewright.analysis.checks.support.PadPressureCheck;
+import cradlewright.analysis.checks.support.ShimShortCheck;
 import cradlewright.analysis.checks.support.ShimStackCheck;
 import cradlewright.analysis.checks.support.SupportConditionCheck;
+import cradlewright.analysis.checks.support.SupportHeldCheck;
 import cradlewright.analysis.checks.support.SupportInCutCheck;
+import cradlewright.analysis.checks.support.SupportLiftOffCheck;
+import cradlewright.analysis.checks.support.SupportLightCheck;
 import cradlewright.analysis.checks.support.SupportLoadCheck;
 import cradlewright.analysis.checks.support.SupportRankCheck;
+import cradlewright.analysis.checks.support.SupportSlideCheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -43,7 +48,8 @@ public final class BuiltInChecks {
 
     private static final List<Check> ALL = List.of(
             new VisitResolvedCheck(), new MissingMassCheck(),
-            new SupportRankCheck(), new SupportLoadCheck(), new PadPressureCheck(),
+            new SupportRankCheck(), new SupportLoadCheck(), new SupportLightCheck(), new SupportHeldCheck(), new SupportSlideCheck(),
+            new SupportLiftOffCheck(), new ShimShortCheck(), new PadPressureCheck(),
             new StillFastCheck(), new GuessedMassCheck(), new LiftTotalCheck(), new LiftShareCheck(), new ArmReachCheck(), new HangingCheck(),
             new PadLightCheck(), new ArmLoadCheck(), new PointCapacityCheck(), new StrapLoadCheck(), new RollCheck(), new ScaleStopCheck(),
             new StandLoadCheck(), new StandIdleCheck(), new RatingCheck(), new TagCheck(),

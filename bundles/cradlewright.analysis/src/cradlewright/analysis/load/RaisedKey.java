@@ -4,45 +4,50 @@ import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.standing.StandingKey;
 import cradlewright.analysis.standing.Support;
-import cradlewright.mechanics.contact.ContactProblem;
 import cradlewright.mechanics.contact.ContactSolution;
 import cradlewright.mechanics.contact.ContactSolver;
 import cradlewright.mechanics.coupled.CoupledProblem;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
- * What the supports carry at rest when one of them is set higher or lower, by contact in N: masses as listed, rigid shell. Nothing
- * when an input is missing or nothing holds it.
+ * What the supports carry at rest when one of them is set higher or lower, by contact in N, one answer for each height: masses as
+ * listed, rigid shell. Empty where nothing holds it; no answers at all when an input is missing.
  *
  * @param carId the car
  * @param visitId the visit
  * @param contactId the support that is changed
- * @param raise by how much it is set higher, m; below zero for lower
+ * @param raises by how much it is set higher, m; below zero for lower
  */
-public record RaisedKey(String carId, String visitId, String contactId, double raise) implements Key<Optional<Map<String,
+public record RaisedKey(String carId, String visitId, String contactId, List<Double> raises) implements Key<List<Map<String,
         Double>>> {
 
-    @Override
-    public Optional<Map<String, Double>> compute(Reader reader) {
-        return reader.read(new StandingKey(carId, visitId)).flatMap(standing -> ContactSetting.of(reader, standing))
-                .filter(setting -> setting.missing().isEmpty()).flatMap(this::solve);
+    /** Copies the list. */
+    public RaisedKey {
+        raises = List.copyOf(raises);
     }
 
-    private Optional<Map<String, Double>> solve(ContactSetting setting) {
+    @Override
+    public List<Map<String, Double>> compute(Reader reader) {
+        return reader.read(new StandingKey(carId, visitId)).flatMap(standing -> ContactSetting.of(reader, standing))
+                .filter(setting -> setting.missing().isEmpty()).map(this::solve).orElse(List.of());
+    }
+
+    private List<Map<String, Double>> solve(ContactSetting setting) {
         CoupledProblem problem = setting.problem(Situation.atRest());
-        ContactProblem matrices = problem.matrices();
-        double[] gap = matrices.gap();
+        return raises.stream().map(raise -> solve(setting, problem, raise)).toList();
+    }
+
+    private Map<String, Double> solve(ContactSetting setting, CoupledProblem problem, double raise) {
+        double[] gap = problem.matrices().gap();
         gap[problem.indexOf(contactId)] -= raise;
-        ContactSolution solution = ContactSolver.solve(matrices.withGap(gap));
-        if (!solution.isOk()) {
-            return Optional.empty();
-        }
+        ContactSolution solution = ContactSolver.solve(problem.matrices().withGap(gap));
         Map<String, Double> forces = new HashMap<>();
-        for (Support support : setting.supports()) {
-            forces.put(support.contactId(), solution.force(problem.indexOf(support.contactId())));
+        if (solution.isOk()) {
+            setting.supports().stream().map(Support::contactId).forEach(id -> forces.put(id,
+                    solution.force(problem.indexOf(id))));
         }
-        return Optional.of(Map.copyOf(forces));
+        return Map.copyOf(forces);
     }
 }

@@ -22,7 +22,6 @@ import cradlewright.mechanics.lifting.FourPads;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** Does every pad or strap press enough to stay put? */
 public final class PadLightCheck extends LoadedVisitCheck {
@@ -61,10 +60,11 @@ public final class PadLightCheck extends LoadedVisitCheck {
                     + ", or move the arms so that the balance point lies nearer to it.")).say(verdict, support.name()
                             + " carries less than a tenth of the mean: it can slip out."));
         }
-        Optional<Map<String, Double>> sunk = reader.read(new RaisedKey(subject.ownerId(), standing.visit().id(),
-                support.contactId(), -HEIGHT_ERROR));
-        double left = Math.max(0, sunk.map(forces -> forces.get(support.contactId()))
-                .orElse(0.0) - (least.force() - least.low()));
+        List<Map<String, Double>> sunk = reader.read(
+                new RaisedKey(subject.ownerId(), standing.visit().id(), support.contactId(), List.of(-HEIGHT_ERROR)));
+        double sunkForce = sunk.stream().mapToDouble(forces -> forces.getOrDefault(support.contactId(), 0.0)).findFirst()
+                .orElse(0);
+        double left = Math.max(0, sunkForce - (least.force() - least.low()));
         finding.input("carries when set five millimetres low", Amount.force(left),
                 "worked out; error in height common practice, no source");
         if (left < wanted) {

@@ -13,7 +13,6 @@ import cradlewright.analysis.checks.RatedForce;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.FixtureFacts;
-import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
@@ -69,27 +68,12 @@ public final class SupportLoadCheck extends LoadedVisitCheck {
         RatedForce rated = new RatedForce(fixture.capacity().get(), fixture.basis().get());
         finding.against(Amount.force(rated.demand(carried)), Amount.force(rated.low()), rated.ratedBy());
         Verdict verdict = Verdict.of(rated.demand(carried), rated.low(), margin);
-        if (verdict != Verdict.HOLDS) {
-            keepOff(support, most.situation(), loads, rated, margin).filter(r -> r.after().orElseThrow().compareTo(verdict) < 0)
-                    .ifPresent(finding::remedy);
-        }
+        KeepOff.remedy(most.situation(), verdict, loads, rest -> rest.most(List.of(support.contactId()))
+                .map(left -> Verdict.of(rated.demand(Math.max(0, left.high())), rated.low(), margin))).ifPresent(finding::remedy);
         if (verdict == Verdict.STOP) {
             finding.remedy(Remedy.advice("Take parts off, add a support, or fit a fixture of a higher rating."));
         }
         return finding.say(verdict, verdict == Verdict.STOP ? "This fixture carries more than it is rated for."
                 : "This fixture takes what it carries.");
-    }
-
-    /** Asks again without the people or the rolling that load this support most. */
-    private static Optional<Remedy> keepOff(Support support, Situation worst, VisitLoads loads, RatedForce rated, double margin) {
-        if (worst.kind() == Situation.Kind.AT_REST) {
-            return Optional.empty();
-        }
-        VisitLoads rest = loads.without(s -> s.kind() == worst.kind());
-        String words = worst.push().isPresent()
-                ? "Keep people off: nobody leans, pulls or stands there while it rests on these supports."
-                : "Put the feet down, or do not roll it while it is this heavy.";
-        return rest.most(List.of(support.contactId()))
-                .map(most -> Remedy.proven(words, Verdict.of(rated.demand(Math.max(0, most.high())), rated.low(), margin)));
     }
 }

@@ -69,7 +69,7 @@ class SupportLoadCheckTest {
         assertEquals("rolled over a joint in the floor", behind(shop).situation());
         Remedy remedy = behind(shop).remedies().get(0);
         assertEquals(Optional.of(Verdict.HOLDS), remedy.after());
-        assertTrue(remedy.words().startsWith("Put the feet down"));
+        assertTrue(remedy.words().startsWith("Do not roll it over joints"));
     }
 
     @Test

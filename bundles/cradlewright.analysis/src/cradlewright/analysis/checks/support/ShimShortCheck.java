@@ -1,0 +1,132 @@
+package cradlewright.analysis.checks.support;
+
+import cradlewright.analysis.check.Amount;
+import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.FindingBuilder;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.VisitCheck;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.SettingsFacts.ShimTolerance;
+import cradlewright.analysis.standing.Holder;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.analysis.standing.Support;
+import cradlewright.mechanics.contact.ContactFormulas;
+import cradlewright.mechanics.contact.SupportRank;
+import cradlewright.mechanics.geometry.Vec3;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Is a stack of shims short, so that the shell twists? The twist is how far one support lies off the plane through the others. */
+public final class ShimShortCheck extends VisitCheck {
+
+    /** Creates the check. */
+    public ShimShortCheck() {
+        super(new CheckInfo("support.shim-short", "Is a stack of shims short, so that the shell twists?",
+                "allowed twist of the shop, common practice, no source; plane of least squares", Cautions.SUPPORTS,
+                List.of("measured gap or heights of mount, fixture, pad and shims at every support"),
+                        List.of(ContactFormulas.SUPPORT_RANK)));
+    }
+
+    @Override
+    protected List<Finding> examine(Standing standing, Subject subject, Reader reader) {
+        List<Support> supports = standing.supports();
+        boolean fixtures = supports.stream().allMatch(support -> support.holder() instanceof Holder.OnFixture);
+        boolean known = supports.stream().allMatch(Support::gapKnown);
+        boolean spans = SupportRank.of(supports.stream().map(Support::inCarrier).toList(), Vec3.ZERO)
+                .hold() == SupportRank.Hold.HELD;
+        if (standing.lifted() || supports.size() < 4 || !spans || !fixtures && !known) {
+            return List.of();
+        }
+        FindingBuilder finding = finding(subject, standing.visit().id(), subject.label()).situation("at rest");
+        if (!known) {
+            return List.of(finding.cantSay("Whether the supports lie in one plane is not known.",
+                    supports.stream().filter(support -> !support.gapKnown())
+                            .map(s -> s.name() + ": gap under it before it settles, or heights of mount, fixture, pad and shims").toList()));
+        }
+        return List.of(judge(supports, settings(reader).shimTolerance(), subject, reader));
+    }
+
+    private Finding judge(List<Support> supports, ShimTolerance tolerance, Subject subject, Reader reader) {
+        List<Double> gaps = supports.stream().map(Support::gap).toList();
+        List<Double> low = low(supports, gaps);
+        int shortest = shortest(low);
+        double twist = twist(low);
+        Support support = supports.get(shortest);
+        Verdict verdict = verdict(twist, tolerance);
+        FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation("at rest")
+                .input("short of the plane of the others", Amount.length(low.get(shortest)), "from the gaps")
+                .input("allowed for welding", Amount.length(tolerance.welding()), "settled by the shop")
+                .input("allowed for working", Amount.length(tolerance.working()), "settled by the shop")
+                .input("allowed for storing", Amount.length(tolerance.storing()), "settled by the shop")
+                .against(Amount.length(twist), Amount.length(tolerance.storing()), "twist allowed for storing");
+        if (twist <= tolerance.welding()) {
+            return finding.say(verdict, "The supports lie in one plane, well enough even for welding.");
+        }
+        remedy(supports, gaps, shortest, low.get(shortest), tolerance, reader).ifPresentOrElse(finding::remedy,
+                () -> finding.remedy(Remedy.advice("Shim up " + support.name()
+                        + " by what it is short of the plane of the others.")));
+        String fit = verdict == Verdict.STOP ? "the shell twists more than is allowed even for storing."
+                : twist > tolerance.working() ? "fit for storing only, not for working or welding."
+                        : "fit for working, not for welding.";
+        return finding.say(verdict, "The stack at " + support.name() + " is short: " + fit);
+    }
+
+    /** By how much each support lies low against the plane of the others, m; zero where the others span none. */
+    private static List<Double> low(List<Support> supports, List<Double> gaps) {
+        List<Vec3> points = new ArrayList<>();
+        for (int i = 0; i < supports.size(); i++) {
+            points.add(new Vec3(supports.get(i).inCarrier().x(), supports.get(i).inCarrier().y(), gaps.get(i)));
+        }
+        PlaneFit fit = new PlaneFit(points);
+        List<Double> low = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            low.add(fit.offTheOthers(i).orElse(0));
+        }
+        return low;
+    }
+
+    private static int shortest(List<Double> low) {
+        int shortest = 0;
+        for (int i = 1; i < low.size(); i++) {
+            // Of a diagonal pair that is equally short, the first is named, whatever rounding says.
+            if (low.get(i) > low.get(shortest) + 1e-9) {
+                shortest = i;
+            }
+        }
+        return shortest;
+    }
+
+    private static double twist(List<Double> low) {
+        return low.stream().mapToDouble(Math::abs).max().orElse(0);
+    }
+
+    private static Verdict verdict(double twist, ShimTolerance tolerance) {
+        return twist > tolerance.storing() ? Verdict.STOP : twist > tolerance.welding() ? Verdict.TIGHT : Verdict.HOLDS;
+    }
+
+    /** Lays the stack on hand that leaves the least twist and asks again. */
+    private static Optional<Remedy> remedy(List<Support> supports, List<Double> gaps, int shortest, double missing,
+            ShimTolerance tolerance,
+            Reader reader) {
+        double before = twist(low(supports, gaps));
+        Optional<StockShims.Stack> best = StockShims.under(supports.get(shortest), 2 * missing, reader).stream()
+                .min(Comparator.comparingDouble(stack -> twistWith(stack, supports, gaps, shortest)));
+        return best.filter(stack -> twistWith(stack, supports, gaps, shortest) < before)
+                .filter(stack -> verdict(twistWith(stack, supports, gaps, shortest), tolerance).compareTo(verdict(before,
+                        tolerance)) < 0)
+                .map(stack -> Remedy.proven("Lay " + stack.words() + " under " + supports.get(shortest).name() + ".",
+                        verdict(twistWith(stack, supports, gaps, shortest), tolerance)));
+    }
+
+    private static double twistWith(StockShims.Stack stack, List<Support> supports, List<Double> gaps, int at) {
+        List<Double> changed = new ArrayList<>(gaps);
+        changed.set(at, gaps.get(at) - stack.height());
+        return twist(low(supports, changed));
+    }
+}

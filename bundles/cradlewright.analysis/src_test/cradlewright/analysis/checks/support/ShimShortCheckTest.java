@@ -1,0 +1,89 @@
+package cradlewright.analysis.checks.support;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.facts.StockFacts;
+import cradlewright.analysis.testshop.SupportShop;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** One corner of a rectangle is low, by which it also lies off the plane of the others. Allowed: 3 mm storing, 2 mm working, 1 mm welding. */
+class ShimShortCheckTest {
+
+    private static SupportShop shop(double low) {
+        SupportShop shop = new SupportShop(CarrierKind.DOLLY).weighs(900, 0);
+        // A slope of 2 mm per metre is no twist.
+        shop.support("FL", -1, -0.5, 0.5).low(low - 0.002);
+        shop.support("FR", -1, 0.5, 0.5).low(-0.002);
+        shop.support("RR", 1, 0.5, 0.5).low(0.002);
+        shop.support("RL", 1, -0.5, 0.5).low(0.002);
+        return shop;
+    }
+
+    private static Finding only(SupportShop shop) {
+        List<Finding> findings = shop.ask(new ShimShortCheck());
+        assertEquals(1, findings.size(), findings::toString);
+        return findings.get(0);
+    }
+
+    private static StockFacts.Shim shim(String name, double thickness, int onHand) {
+        return new StockFacts.Shim(name, name, Optional.of(SupportShop.measured(thickness)), Optional.empty(), Optional.empty(),
+                Optional.of(onHand));
+    }
+
+    @Test
+    void byTheTwistThatIsAllowed() {
+        assertEquals(Verdict.HOLDS, only(shop(0.0009)).verdict());
+        Finding working = only(shop(0.0019));
+        assertEquals(Verdict.TIGHT, working.verdict());
+        assertEquals("The stack at FL is short: fit for working, not for welding.", working.words());
+        assertEquals(0.0019, working.demand().orElseThrow().si(), 1e-12);
+        assertTrue(only(shop(0.0029)).words().contains("fit for storing only"));
+        assertEquals(Verdict.TIGHT, only(shop(0.0029)).verdict());
+        assertEquals(Verdict.STOP, only(shop(0.0031)).verdict());
+    }
+
+    @Test
+    void shimsOfTheStockThatCloseIt() {
+        SupportShop shop = shop(0.0035).has(shim("thin", 0.0005, 2)).has(shim("thick", 0.002, 1)).has(shim("middle", 0.001, 4));
+        // 2 + 1 + 0.5 mm closes it wholly.
+        assertEquals(List.of(Remedy.proven("Lay 1 of thin and 1 of thick and 1 of middle under FL.", Verdict.HOLDS)), only(shop)
+                .remedies());
+    }
+
+    @Test
+    void onlyWhatIsOnHandAndWhatTheStackStillTakes() {
+        // With one thin and one middle 1.5 of 3.5 mm are closed: 2 mm remain.
+        Finding some = only(shop(0.0035).has(shim("thin", 0.0005, 1)).has(shim("middle", 0.001, 1)));
+        assertEquals(List.of(Remedy.proven("Lay 1 of thin and 1 of middle under FL.", Verdict.TIGHT)), some.remedies());
+        SupportShop full = new SupportShop(CarrierKind.DOLLY).weighs(900, 0).has(shim("thick", 0.002, 9));
+        full.support("FL", -1, -0.5, 0.5).low(0.0035).shims(5, 0.001);
+        full.support("FR", -1, 0.5, 0.5);
+        full.support("RR", 1, 0.5, 0.5);
+        full.support("RL", 1, -0.5, 0.5);
+        assertTrue(only(full).remedies().get(0).after().isEmpty());
+    }
+
+    @Test
+    void cantSayWhenAGapIsUnknown() {
+        SupportShop shop = shop(0);
+        shop.support("M", 0, 0.5, 0.5).gapUnknown();
+        assertEquals(Verdict.CANT_SAY, only(shop).verdict());
+        assertEquals(1, only(shop).missing().size());
+    }
+
+    @Test
+    void threeSupportsCannotTwist() {
+        SupportShop shop = new SupportShop(CarrierKind.DOLLY).weighs(900, 0);
+        shop.support("A", -1, -0.5, 0.5).low(0.02);
+        shop.support("B", -1, 0.5, 0.5);
+        shop.support("C", 1, 0, 0.5);
+        assertEquals(List.of(), shop.ask(new ShimShortCheck()));
+    }
+}

@@ -1,0 +1,85 @@
+package cradlewright.analysis.checks.support;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.testshop.SupportShop;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Four equal supports of compliance c under 900 kg, 2206.5 N each. Sinking that unloads one: 2206.5 N x (4 c + b2/Kt) with width b 1 m
+ * and torsional stiffness Kt (closed form of the warp of four springs under a shell that twists).
+ */
+class SupportLiftOffCheckTest {
+
+    private static final double SHARE = 900 * 9.80665 / 4;
+
+    private static SupportShop shop(double compliance) {
+        SupportShop shop = new SupportShop(CarrierKind.DOLLY).weighs(900, 0);
+        shop.support("FL", -1, -0.5, 0.5).gives(compliance);
+        shop.support("FR", -1, 0.5, 0.5).gives(compliance);
+        shop.support("RR", 1, 0.5, 0.5).gives(compliance);
+        shop.support("RL", 1, -0.5, 0.5).gives(compliance);
+        return shop;
+    }
+
+    private static Finding first(SupportShop shop) {
+        List<Finding> findings = shop.ask(new SupportLiftOffCheck());
+        assertEquals(4, findings.size(), findings::toString);
+        return findings.get(0);
+    }
+
+    @Test
+    void softPadsHold() {
+        Finding finding = first(shop(1e-6));
+        assertEquals(Verdict.HOLDS, finding.verdict());
+        assertEquals(SHARE * 4e-6, finding.capacity().orElseThrow().si(), 1e-8);
+    }
+
+    @Test
+    void hardPadsUnderAShellThatMayBeStiffAreTight() {
+        // 2206.5 N x 4e-7 m/N = 0.88 mm, less than the 2 mm that are allowed.
+        Finding finding = first(shop(1e-7));
+        assertEquals(Verdict.TIGHT, finding.verdict());
+        assertTrue(finding.words().startsWith("If the shell is stiff"));
+        assertEquals(SHARE * 4e-7, finding.capacity().orElseThrow().si(), 1e-8);
+    }
+
+    @Test
+    void aShellThatIsKnownToTwistHolds() {
+        // 4e-7 + 1/400 000 = 2.9e-6 m/N: 6.4 mm.
+        Finding finding = first(shop(1e-7).torsion(400_000));
+        assertEquals(Verdict.HOLDS, finding.verdict());
+        assertEquals(SHARE * (4e-7 + 1 / 400_000.0), finding.capacity().orElseThrow().si(), 1e-5);
+    }
+
+    @Test
+    void aShellThatIsKnownToBeStiffIsTight() {
+        // 4e-7 + 1/2 000 000 = 9e-7 m/N: 1.99 mm, whichever end.
+        Finding finding = first(shop(1e-7).torsion(2_000_000));
+        assertEquals(Verdict.TIGHT, finding.verdict());
+        assertTrue(finding.words().startsWith("It carries nothing once"));
+    }
+
+    @Test
+    void threeSupportsOrNoFixturesAreNotAsked() {
+        SupportShop three = new SupportShop(CarrierKind.DOLLY).weighs(900, 0);
+        three.support("A", -1, -0.5, 0.5);
+        three.support("B", -1, 0.5, 0.5);
+        three.support("C", 1, 0, 0.5);
+        assertEquals(List.of(), three.ask(new SupportLiftOffCheck()));
+    }
+
+    @Test
+    void cantSayWithoutMass() {
+        SupportShop shop = new SupportShop(CarrierKind.DOLLY);
+        for (int i = 0; i < 4; i++) {
+            shop.support("S" + i, i % 2, i / 2, 0.5);
+        }
+        assertEquals(Verdict.CANT_SAY, shop.ask(new SupportLiftOffCheck()).get(0).verdict());
+    }
+}
