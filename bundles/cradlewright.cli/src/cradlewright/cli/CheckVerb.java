@@ -75,7 +75,7 @@ final class CheckVerb implements Callable<Integer> {
             throw new BadInputException(
                     "nothing in this shop is called " + only + ": run the check without --only to see the names of everything");
         }
-        out.print(json ? new JsonReport().write(answers, date) : new TextReport(units, all).write(answers, date));
+        out.print(json ? new JsonReport().write(answers, date) : new TextReport(units, all).write(answers, date, engine));
         if (html != null) {
             writeHtml(answers, engine, date);
         }

@@ -4,12 +4,18 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.quantity.Dimension;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The sentences around the numbers of a finding, the same in text and HTML. */
 public final class FindingWords {
+
+    private static final String GENERAL = "Estimates from the numbers shown, no certificate. Plates, manuals and local rules come first; "
+            + "a licensed structural engineer confirms structures, floors and lifting.";
 
     private FindingWords() {
     }
@@ -20,7 +26,7 @@ public final class FindingWords {
             return "";
         }
         boolean scaleWithoutZero = finding.demand().get().dimension() == Dimension.TEMPERATURE;
-        String use = scaleWithoutZero ? "" : finding.use().filter(u -> u < 100).map(u -> " (" + Math.round(100 * u) + " %)").orElse("");
+        String use = scaleWithoutZero ? "" : finding.use().filter(u -> u < 100).map(FindingWords::percent).orElse("");
         return "asked " + units.text(finding.demand().get()) + ", can give " + units.text(finding.capacity().get()) + use;
     }
 
@@ -29,18 +35,34 @@ public final class FindingWords {
         return remedy.words() + remedy.after().map(verdict -> " (worked out: then " + verdict.word() + ")").orElse("");
     }
 
-    /** Returns the cautions of some findings, each once; one that only begins another is left to the longer. */
+    /** Returns the reason with the object in front, unless the object is what was asked about or the reason begins with it. */
+    public static String reason(Finding finding) {
+        String object = finding.objectName();
+        boolean clear = object.equals(finding.subject().label()) || finding.words().startsWith(object);
+        return clear ? finding.words() : object + ": " + finding.words();
+    }
+
+    /** Returns what a finding rests on: by what the capacity is rated, and the clause. */
+    public static String basis(Finding finding) {
+        return finding.ratedBy().isEmpty() ? finding.clause() : finding.ratedBy() + "; " + finding.clause();
+    }
+
+    /** Returns the cautions of some findings sentence by sentence, each sentence once, with the general one last. */
     public static List<String> cautions(List<Finding> findings) {
-        Set<String> all = new LinkedHashSet<>();
-        findings.forEach(finding -> all.add(finding.caution()));
+        Set<String> said = new HashSet<>();
         List<String> kept = new ArrayList<>();
-        for (String caution : all) {
-            if (all.stream().noneMatch(other -> other.length() > caution.length() && other.startsWith(caution))) {
-                kept.add(caution);
+        for (String caution : findings.stream().map(Finding::caution).distinct().toList()) {
+            String rest = Stream.of(caution.split("(?<=\\.) ")).filter(said::add).collect(Collectors.joining(" "));
+            if (!rest.isEmpty()) {
+                kept.add(rest);
             }
         }
-        kept.add("Estimates from the numbers shown, no certificate. Plates, manuals and local rules come first; a licensed structural engineer "
-                + "confirms structures, floors and lifting.");
+        kept.add(GENERAL);
         return kept;
+    }
+
+    private static String percent(double use) {
+        boolean close = use > 0.99 && use < 1.01;
+        return " (" + String.format(Locale.ROOT, close ? "%.1f" : "%.0f", 100 * use) + " %)";
     }
 }

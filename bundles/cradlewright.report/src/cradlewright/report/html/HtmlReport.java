@@ -59,7 +59,7 @@ public final class HtmlReport {
 
     private String page(ShopAnswers answers, Engine engine, LocalDate day) {
         StringBuilder out = new StringBuilder();
-        out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width\">\n<title>")
+        out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head><meta charset=\"utf-8\"/><meta name=\"viewport\" content=\"width=device-width\"/>\n<title>")
                 .append(escape(answers.shop())).append("</title>\n<style>\n").append(STYLE).append(SvgPainter.STYLE).append("</style></head>\n<body>\n<h1>")
                 .append(escape(answers.shop())).append(", ").append(day).append("</h1>\n");
         overview(out, answers);
@@ -79,7 +79,7 @@ public final class HtmlReport {
                 continue;
             }
             Finding gravest = findings.get(0);
-            String reason = gravest.verdict() == Verdict.HOLDS ? "" : name(gravest) + gravest.words();
+            String reason = gravest.verdict() == Verdict.HOLDS ? "" : FindingWords.reason(gravest);
             out.append("<tr><td>").append(badge(gravest.verdict())).append("</td><td><a href=\"#s").append(i).append("\">").append(escape(subject.label()))
                     .append("</a></td><td>").append(escape(reason)).append("</td></tr>\n");
         }
@@ -113,19 +113,19 @@ public final class HtmlReport {
     }
 
     private void row(StringBuilder out, Finding finding) {
-        out.append("<tr><td>").append(badge(finding.verdict())).append("</td><td>").append(escape(name(finding) + finding.words()));
+        out.append("<tr><td>").append(badge(finding.verdict())).append("</td><td>").append(escape(FindingWords.reason(finding)));
         String numbers = FindingWords.numbers(finding, units);
         line(out, "", numbers);
         line(out, "when ", finding.situation());
         finding.missing().forEach(missing -> line(out, "missing: ", missing));
-        finding.remedies().forEach(remedy -> out.append("<br><span class=\"todo\">to do: ").append(escape(FindingWords.remedy(remedy))).append("</span>"));
-        out.append("</td><td class=\"small\">").append(escape(finding.ratedBy().isEmpty() ? finding.clause() : finding.ratedBy() + "; " + finding.clause()))
-                .append("<br>").append(escape(finding.check())).append("</td></tr>\n");
+        finding.remedies().forEach(remedy -> out.append("<br/><span class=\"todo\">to do: ").append(escape(FindingWords.remedy(remedy))).append("</span>"));
+        out.append("</td><td class=\"small\">").append(escape(FindingWords.basis(finding)))
+                .append("<br/>").append(escape(finding.check())).append("</td></tr>\n");
     }
 
     private static void line(StringBuilder out, String head, String text) {
         if (!text.isEmpty()) {
-            out.append("<br><span class=\"small\">").append(head).append(escape(text)).append("</span>");
+            out.append("<br/><span class=\"small\">").append(head).append(escape(text)).append("</span>");
         }
     }
 
@@ -133,10 +133,6 @@ public final class HtmlReport {
         out.append("<h2>Cautions</h2>\n<ul>\n");
         FindingWords.cautions(answers.findings()).forEach(caution -> out.append("<li>").append(escape(caution)).append("</li>\n"));
         out.append("</ul>\n");
-    }
-
-    private static String name(Finding finding) {
-        return finding.objectName().equals(finding.subject().label()) ? "" : finding.objectName() + ": ";
     }
 
     private static String badge(Verdict verdict) {

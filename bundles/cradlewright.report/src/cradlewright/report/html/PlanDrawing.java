@@ -26,16 +26,20 @@ import java.util.Optional;
  */
 final class PlanDrawing {
 
-    private static final double MARGIN = 420;
-    private static final double TEXT = 90;
-    private static final double LARGEST_DISC = 130;
-    private static final double SMALLEST_DISC = 35;
-    private static final double CASTOR = 60;
+    /** Sheet width over text height: about nine points on a page. */
+    private static final double TEXTS_ACROSS = 48;
+    /** Radius of the most loaded support, in text heights. */
+    private static final double LARGEST_DISC = 1.4;
+    /** Radius of a support without load and of the balance point, in text heights. */
+    private static final double SMALLEST_DISC = 0.4;
+    /** Half the side of a castor, in text heights. */
+    private static final double CASTOR = 0.6;
     /** Below this force, in N, a support is drawn hollow. */
     private static final double UNLOADED = 1;
 
     private final List<Shape> shapes = new ArrayList<>();
     private final UnitSystem units;
+    private double text;
     private double left = Double.POSITIVE_INFINITY;
     private double right = Double.NEGATIVE_INFINITY;
     private double top = Double.POSITIVE_INFINITY;
@@ -47,6 +51,8 @@ final class PlanDrawing {
 
     /** Draws a standing with what its supports carry at rest. */
     Scene draw(Standing standing, Weight weight, Loads loads) {
+        measure(standing);
+        outline(standing);
         standing.dolly().ifPresent(this::dolly);
         double largest = loads.supports().stream().mapToDouble(Carried::force).max().orElse(1);
         for (Support support : standing.supports()) {
@@ -63,58 +69,78 @@ final class PlanDrawing {
         });
         front();
         return new Scene("Plan of " + standing.car().name() + ", " + standing.visit().name() + ", with what each support carries at rest",
-                left - MARGIN, top - MARGIN, right - left + 2 * MARGIN, bottom - top + 2 * MARGIN, shapes);
+                left - 4 * text, top - 4 * text, right - left + 8 * text, bottom - top + 10 * text, shapes);
+    }
+
+    /** Finds the extent of everything first, since sizes of texts and discs follow it. */
+    private void measure(Standing standing) {
+        standing.supports().forEach(support -> reach(support.inCarrier()));
+        outlines(standing).forEach(points -> points.forEach(this::reach));
+        standing.dolly().ifPresent(dolly -> DollyOutline.edges(dolly).forEach(edge -> {
+            reach(edge.from());
+            reach(edge.to());
+        }));
+        text = Math.max(right - left, 2 * (bottom - top)) / TEXTS_ACROSS;
+    }
+
+    private static List<List<Vec3>> outlines(Standing standing) {
+        return standing.car().pieces().stream().filter(piece -> standing.setup().pieceIds().contains(piece.id()))
+                .filter(piece -> piece.outline().size() > 2)
+                .map(piece -> piece.outline().stream().map(p -> Carriers.toCarrier(p, standing.setup())).toList()).toList();
+    }
+
+    private void outline(Standing standing) {
+        for (List<Vec3> points : outlines(standing)) {
+            shapes.add(new Shape.Polygon(Role.OUTLINE, points.stream().map(p -> new Shape.Point(mm(p.x()), mm(p.y()))).toList()));
+        }
     }
 
     private void dolly(DollyFacts dolly) {
         for (DollyOutline.Edge edge : DollyOutline.edges(dolly)) {
             shapes.add(new Shape.Line(Role.STRUCTURE, mm(edge.from().x()), mm(edge.from().y()), mm(edge.to().x()), mm(edge.to().y())));
-            reach(edge.from());
-            reach(edge.to());
         }
     }
 
     private void support(Support support, Optional<Carried> carried, double largest) {
         Vec3 at = support.inCarrier();
-        reach(at);
         double force = carried.map(Carried::force).orElse(0.0);
-        double radius = Math.max(SMALLEST_DISC, LARGEST_DISC * Math.sqrt(Math.max(0, force) / Math.max(largest, 1)));
+        double radius = text * Math.max(SMALLEST_DISC, LARGEST_DISC * Math.sqrt(Math.max(0, force) / Math.max(largest, 1)));
         Role role = carried.isPresent() && force > UNLOADED ? Role.SUPPORT : Role.SUPPORT_UNLOADED;
         shapes.add(new Shape.Circle(role, mm(at.x()), mm(at.y()), radius));
         boolean upper = at.y() < 0;
-        double y = mm(at.y()) + (upper ? -radius - 1.4 * TEXT : radius + TEXT);
-        shapes.add(new Shape.Label(Role.TEXT_STRONG, mm(at.x()), y, TEXT, Anchor.MIDDLE, support.name()));
+        double y = mm(at.y()) + (upper ? -radius - 1.4 * text : radius + text);
+        shapes.add(new Shape.Label(Role.TEXT_STRONG, mm(at.x()), y, text, Anchor.MIDDLE, support.name()));
         String number = carried.map(c -> units.text(Amount.force(c.force()))).orElse("not known");
-        shapes.add(new Shape.Label(Role.TEXT, mm(at.x()), y + 1.1 * TEXT, TEXT, Anchor.MIDDLE, number));
+        shapes.add(new Shape.Label(Role.TEXT, mm(at.x()), y + 1.1 * text, text, Anchor.MIDDLE, number));
     }
 
     private void castor(Vec3 at, Carried castor) {
-        reach(at);
         double x = mm(at.x());
         double y = mm(at.y());
-        shapes.add(new Shape.Polygon(Role.CASTOR, List.of(new Shape.Point(x - CASTOR, y - CASTOR), new Shape.Point(x + CASTOR, y - CASTOR),
-                new Shape.Point(x + CASTOR, y + CASTOR), new Shape.Point(x - CASTOR, y + CASTOR))));
-        shapes.add(new Shape.Label(Role.TEXT, x + 1.3 * CASTOR, y + TEXT / 3, 0.8 * TEXT, Anchor.START,
+        double half = CASTOR * text;
+        shapes.add(new Shape.Polygon(Role.CASTOR, List.of(new Shape.Point(x - half, y - half), new Shape.Point(x + half, y - half),
+                new Shape.Point(x + half, y + half), new Shape.Point(x - half, y + half))));
+        shapes.add(new Shape.Label(Role.TEXT, x + 1.3 * half, y + text / 3, 0.8 * text, Anchor.START,
                 castor.name() + " " + units.text(Amount.force(castor.force()))));
     }
 
     private void balance(Vec3 at, double give, String mass) {
-        reach(at);
         double x = mm(at.x());
         double y = mm(at.y());
-        double r = Math.max(mm(give), SMALLEST_DISC);
+        double arm = 2 * SMALLEST_DISC * text;
+        double r = Math.max(mm(give), arm / 2);
         shapes.add(new Shape.Circle(Role.BALANCE, x, y, r));
-        shapes.add(new Shape.Line(Role.BALANCE, x - 2 * SMALLEST_DISC, y, x + 2 * SMALLEST_DISC, y));
-        shapes.add(new Shape.Line(Role.BALANCE, x, y - 2 * SMALLEST_DISC, x, y + 2 * SMALLEST_DISC));
-        shapes.add(new Shape.Label(Role.TEXT_STRONG, x + r + 30, y - 20, TEXT, Anchor.START, "balance point, " + mass));
+        shapes.add(new Shape.Line(Role.BALANCE, x - arm, y, x + arm, y));
+        shapes.add(new Shape.Line(Role.BALANCE, x, y - arm, x, y + arm));
+        shapes.add(new Shape.Label(Role.TEXT_STRONG, x + r + text / 3, y - text / 4, text, Anchor.START, "balance point, " + mass));
     }
 
     private void front() {
-        double y = bottom + MARGIN - TEXT;
-        shapes.add(new Shape.Line(Role.DIMENSION, left + 6 * TEXT, y, left, y));
-        shapes.add(new Shape.Line(Role.DIMENSION, left, y, left + TEXT / 2, y - TEXT / 3));
-        shapes.add(new Shape.Line(Role.DIMENSION, left, y, left + TEXT / 2, y + TEXT / 3));
-        shapes.add(new Shape.Label(Role.TEXT_STRONG, left + 6.5 * TEXT, y + TEXT / 3, TEXT, Anchor.START, "FRONT"));
+        double y = bottom + 5 * text;
+        shapes.add(new Shape.Line(Role.DIMENSION, left + 6 * text, y, left, y));
+        shapes.add(new Shape.Line(Role.DIMENSION, left, y, left + text / 2, y - text / 3));
+        shapes.add(new Shape.Line(Role.DIMENSION, left, y, left + text / 2, y + text / 3));
+        shapes.add(new Shape.Label(Role.TEXT_STRONG, left + 6.5 * text, y + text / 3, text, Anchor.START, "FRONT"));
     }
 
     private void reach(Vec3 at) {

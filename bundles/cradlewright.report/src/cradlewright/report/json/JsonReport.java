@@ -16,7 +16,8 @@ import java.util.Locale;
 
 /**
  * The answers of a run as JSON, format 1; the schema stands in {@code answers.schema.json} beside this class. Numbers are in
- * SI units; an amount that has no limit is written as null.
+ * SI units, except temperatures in degrees Celsius; an amount that has no limit has the value null, and so has the verdict on what no
+ * check had an answer about.
  */
 public final class JsonReport {
 
@@ -44,7 +45,7 @@ public final class JsonReport {
         object.addProperty("id", subject.ownerId());
         object.addProperty("visit", subject.visitId().orElse(null));
         object.addProperty("label", subject.label());
-        object.addProperty("verdict", word(answers.worst(subject)));
+        object.addProperty("verdict", answers.about(subject).isEmpty() ? null : word(answers.worst(subject)));
         JsonArray findings = new JsonArray();
         answers.about(subject).forEach(finding -> findings.add(finding(finding)));
         object.add("findings", findings);

@@ -24,7 +24,7 @@ public final class SvgPainter {
     /** Returns the scene as one svg element. */
     public String paint(Scene scene) {
         String body = scene.shapes().stream().map(SvgPainter::shape).collect(Collectors.joining("\n"));
-        return String.format(Locale.ROOT, "<svg class=\"scene\" role=\"img\" aria-label=\"%s\" viewBox=\"%.0f %.0f %.0f %.0f\" width=\"760\">%n%s%n</svg>",
+        return String.format(Locale.ROOT, "<svg class=\"scene\" role=\"img\" aria-label=\"%s\" viewBox=\"%.0f %.0f %.0f %.0f\" width=\"760\">\n%s\n</svg>",
                 escape(scene.title()), scene.left(), scene.top(), scene.width(), scene.height(), body);
     }
 
@@ -45,8 +45,8 @@ public final class SvgPainter {
                 s.height(), s.anchor().name().toLowerCase(Locale.ROOT), escape(s.text()));
     }
 
-    /** Makes a text fit for XML and HTML. */
+    /** Makes a text fit for XML and HTML, inside elements and inside quoted attributes; control characters are left out. */
     public static String escape(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return text.replaceAll("[\\p{Cntrl}&&[^\t\n\r]]", "").replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;").replace("'", "&#39;");
     }
 }
