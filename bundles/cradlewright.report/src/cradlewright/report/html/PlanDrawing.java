@@ -107,8 +107,8 @@ final class PlanDrawing {
         double radius = text * Math.max(SMALLEST_DISC, LARGEST_DISC * Math.sqrt(Math.max(0, force) / Math.max(largest, 1)));
         Role role = carried.isPresent() && force > UNLOADED ? Role.SUPPORT : Role.SUPPORT_UNLOADED;
         shapes.add(new Shape.Circle(role, mm(at.x()), mm(at.y()), radius));
-        boolean upper = at.y() < 0;
-        double y = mm(at.y()) + (upper ? -radius - 1.4 * text : radius + text);
+        // Names and numbers of supports stand towards the middle of the car, those of castors outside, so that they keep clear of each other.
+        double y = mm(at.y()) + (upper(at) ? radius + text : -radius - 1.4 * text);
         shapes.add(new Shape.Label(Role.TEXT_STRONG, mm(at.x()), y, text, Anchor.MIDDLE, support.name()));
         String number = carried.map(c -> units.text(Amount.force(c.force()))).orElse("not known");
         shapes.add(new Shape.Label(Role.TEXT, mm(at.x()), y + 1.1 * text, text, Anchor.MIDDLE, number));
@@ -120,8 +120,13 @@ final class PlanDrawing {
         double half = CASTOR * text;
         shapes.add(new Shape.Polygon(Role.CASTOR, List.of(new Shape.Point(x - half, y - half), new Shape.Point(x + half, y - half),
                 new Shape.Point(x + half, y + half), new Shape.Point(x - half, y + half))));
-        shapes.add(new Shape.Label(Role.TEXT, x + 1.3 * half, y + text / 3, 0.8 * text, Anchor.START,
-                castor.name() + " " + units.text(Amount.force(castor.force()))));
+        double label = upper(at) ? y - half - 1.2 * text : y + half + 0.9 * text;
+        shapes.add(new Shape.Label(Role.TEXT, x, label, 0.8 * text, Anchor.MIDDLE, castor.name()));
+        shapes.add(new Shape.Label(Role.TEXT, x, label + 0.9 * text, 0.8 * text, Anchor.MIDDLE, units.text(Amount.force(castor.force()))));
+    }
+
+    private boolean upper(Vec3 at) {
+        return mm(at.y()) < (top + bottom) / 2;
     }
 
     private void balance(Vec3 at, double give, String mass) {

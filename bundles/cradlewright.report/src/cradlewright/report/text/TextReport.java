@@ -55,7 +55,7 @@ public final class TextReport {
         if (shown.isEmpty() && loads.isEmpty()) {
             return;
         }
-        out.append('\n').append(subject.label()).append('\n').append(loads);
+        out.append('\n').append(Lines.wrap("", subject.label())).append(loads);
         for (Finding finding : shown) {
             writeFinding(out, finding);
         }

@@ -1,0 +1,78 @@
+package cradlewright.report.text;
+
+import cradlewright.analysis.check.Amount;
+import cradlewright.analysis.check.Scope;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.engine.Engine;
+import cradlewright.analysis.engine.Progress;
+import cradlewright.analysis.load.Carried;
+import cradlewright.analysis.load.Loads;
+import cradlewright.analysis.load.LoadsKey;
+import cradlewright.analysis.load.Situation;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.analysis.standing.StandingKey;
+import cradlewright.analysis.standing.WeightKey;
+import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.mass.EstimatedBalance;
+import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
+import cradlewright.report.UnitSystem;
+import java.util.List;
+import java.util.Optional;
+
+/** What a car weighs as it stands, where its balance point lies, and what each support and castor carries at rest. */
+public final class LoadTable {
+
+    private final Engine engine;
+    private final UnitSystem units;
+
+    /** Makes a writer over the snapshot that the engine holds. */
+    public LoadTable(Engine engine, UnitSystem units) {
+        this.engine = engine;
+        this.units = units;
+    }
+
+    /** Returns the lines about a visit; nothing for other subjects and for what is away. */
+    public String write(Subject subject) {
+        if (subject.scope() != Scope.VISIT) {
+            return "";
+        }
+        String visit = subject.visitId().orElseThrow();
+        Optional<Standing> standing = engine.read(new StandingKey(subject.ownerId(), visit), Progress.NONE);
+        if (standing.isEmpty() || standing.get().supports().isEmpty()) {
+            return "";
+        }
+        StringBuilder out = new StringBuilder();
+        engine.read(new WeightKey(subject.ownerId(), visit), Progress.NONE).estimate().ifPresent(estimate -> weight(out, estimate));
+        Loads loads = engine.read(new LoadsKey(subject.ownerId(), visit, Situation.atRest(), false), Progress.NONE);
+        if (loads.found()) {
+            out.append(String.format("  %-18s %10s %10s %10s   %s%n", "at rest", "carries", "least", "most", "any floor or stiffness"));
+            rows(out, loads.supports());
+            rows(out, loads.castors());
+        }
+        return out.toString().replace("\r\n", "\n");
+    }
+
+    private void weight(StringBuilder out, EstimatedBalance estimate) {
+        Vec3 at = estimate.balance().point();
+        out.append(Lines.wrap("  ", "Weighs " + units.text(Amount.mass(estimate.balance().mass())) + ", give or take "
+                + units.text(Amount.mass(estimate.expanded(Quantity.MASS))) + "; balance point " + units.text(Amount.length(Math.abs(at.x())))
+                + (at.x() < 0 ? " ahead of" : " behind") + " the marks' zero, " + units.text(Amount.length(Math.abs(at.y())))
+                + (at.y() < 0 ? " to the left, " : " to the right, ") + units.text(Amount.length(at.z())) + " up, give or take "
+                + units.text(Amount.length(estimate.expanded(Quantity.X))) + " along the car."));
+    }
+
+    private void rows(StringBuilder out, List<Carried> carried) {
+        for (Carried c : carried) {
+            out.append(String.format("  %-18s %10s %10s %10s   %s%n", clip(c.name()), force(c.force()), force(c.low()), force(c.high()),
+                    Double.isNaN(c.least()) ? "not known" : force(c.least()) + " to " + force(c.most())));
+        }
+    }
+
+    private String force(double newtons) {
+        return units.text(Amount.force(Math.rint(newtons)));
+    }
+
+    private static String clip(String name) {
+        return name.length() <= 18 ? name : name.substring(0, 17) + "~";
+    }
+}
