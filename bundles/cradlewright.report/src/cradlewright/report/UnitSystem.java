@@ -46,7 +46,7 @@ public enum UnitSystem {
             case LENGTH -> this == METRIC ? 1 : 3;
             case STRESS -> this == METRIC ? 1 : 0;
             case MASS -> Math.abs(value) < 100 ? 1 : 0;
-            default -> Math.abs(value) < 10 ? 2 : 0;
+            default -> Math.abs(value) < 10 && value != Math.rint(value) ? 2 : 0;
         };
     }
 }

@@ -55,10 +55,10 @@ public final class LoadTable {
     private void weight(StringBuilder out, EstimatedBalance estimate) {
         Vec3 at = estimate.balance().point();
         out.append(Lines.wrap("  ", "Weighs " + units.text(Amount.mass(estimate.balance().mass())) + ", give or take "
-                + units.text(Amount.mass(estimate.expanded(Quantity.MASS))) + "; balance point " + units.text(Amount.length(Math.abs(at.x())))
-                + (at.x() < 0 ? " ahead of" : " behind") + " the marks' zero, " + units.text(Amount.length(Math.abs(at.y())))
-                + (at.y() < 0 ? " to the left, " : " to the right, ") + units.text(Amount.length(at.z())) + " up, give or take "
-                + units.text(Amount.length(estimate.expanded(Quantity.X))) + " along the car."));
+                + units.text(Amount.mass(estimate.expanded(Quantity.MASS))) + "; balance point " + length(Math.abs(at.x()))
+                + (at.x() < 0 ? " ahead of" : " behind") + " the marks' zero, " + length(Math.abs(at.y()))
+                + (at.y() < 0 ? " to the left, " : " to the right, ") + length(at.z()) + " up, give or take "
+                + length(estimate.expanded(Quantity.X)) + " along the car."));
     }
 
     private void rows(StringBuilder out, List<Carried> carried) {
@@ -70,6 +70,11 @@ public final class LoadTable {
 
     private String force(double newtons) {
         return units.text(Amount.force(Math.rint(newtons)));
+    }
+
+    /** Whole millimetres: no balance point is known better. */
+    private String length(double metres) {
+        return units == UnitSystem.METRIC ? Math.round(1000 * metres) + " mm" : units.text(Amount.length(metres));
     }
 
     private static String clip(String name) {
