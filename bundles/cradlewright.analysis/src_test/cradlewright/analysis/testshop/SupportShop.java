@@ -177,6 +177,7 @@ public final class SupportShop {
     private Optional<Value> mass = Optional.empty();
     private Spot balance = new Spot(Vec3.ZERO, 0);
     private Optional<Value> torsion = Optional.empty();
+    private final List<PartFacts> more = new ArrayList<>();
     private Optional<String> lift = Optional.empty();
 
     /** Starts a shop whose shell is carried that way. */
@@ -201,9 +202,21 @@ public final class SupportShop {
         return this;
     }
 
+    /** Adds a further part with its mass, kg, and the standard uncertainty of that. */
+    public SupportShop part(String id, double kilograms, double u, Vec3 at) {
+        more.add(new PartFacts(id, id, Optional.of(new Value(kilograms, u, Source.WEIGHED)), Optional.of(new Spot(at, 0)),
+                Optional.empty()));
+        return this;
+    }
+
     /** Says how stiff the shell is in torsion, N*m/rad. */
     public SupportShop torsion(double stiffness) {
-        torsion = Optional.of(measured(stiffness));
+        return torsion(stiffness, 0);
+    }
+
+    /** Says how stiff the shell is in torsion, N*m/rad, with its standard uncertainty. */
+    public SupportShop torsion(double stiffness, double u) {
+        torsion = Optional.of(new Value(stiffness, u, Source.MEASURED));
         return this;
     }
 
@@ -261,8 +274,10 @@ public final class SupportShop {
     private ShopSnapshot snapshot() {
         Map<String, Fact> facts = new LinkedHashMap<>(gear);
         PartFacts part = new PartFacts("body", "body", mass, Optional.of(balance), Optional.empty());
-        PieceFacts shell = new PieceFacts("shell", "shell", PieceKind.SHELL, torsion, Optional.empty(), List.of(), List.of(part));
-        StageFacts stage = new StageFacts("stage", "stage", List.of("body"), List.of());
+        List<PartFacts> parts = new ArrayList<>(List.of(part));
+        parts.addAll(more);
+        PieceFacts shell = new PieceFacts("shell", "shell", PieceKind.SHELL, torsion, Optional.empty(), List.of(), parts);
+        StageFacts stage = new StageFacts("stage", "stage", parts.stream().map(PartFacts::id).toList(), List.of());
         SetupFacts setup = new SetupFacts("setup", "setup", List.of("shell"), kind, kind == CarrierKind.DOLLY
                 ? Optional.of("dolly") : Optional.empty(),
                 lift, Optional.empty(), Vec3.ZERO, 0, places.stream().map(place -> place.contact(kind)).toList());

@@ -47,7 +47,7 @@ public final class ShimShortCheck extends VisitCheck {
         if (!known) {
             return List.of(finding.cantSay("Whether the supports lie in one plane is not known.",
                     supports.stream().filter(support -> !support.gapKnown())
-                            .map(s -> s.name() + ": gap under it before it settles, or heights of mount, fixture, pad and shims").toList()));
+                            .map(s -> s.name() + ": gap under it before it settles, or all heights from mount to fixture").toList()));
         }
         return List.of(judge(supports, settings(reader).shimTolerance(), subject, reader));
     }

@@ -51,6 +51,8 @@ class PadPressureCheckTest {
         Finding holds = only(shop(massFor(0.35e6), cork));
         assertEquals(0.35e6, holds.demand().orElseThrow().si(), 1);
         assertEquals(Verdict.HOLDS, holds.verdict());
+        // Strain 0.35 MPa/17.0 MPa.
+        assertEquals(0.35 / 17.0, holds.inputs().get(2).amount().si(), 1e-6);
         assertEquals(Verdict.TIGHT, only(shop(massFor(0.37e6), cork)).verdict());
         assertEquals(Verdict.STOP, only(shop(massFor(0.41e6), cork)).verdict());
     }

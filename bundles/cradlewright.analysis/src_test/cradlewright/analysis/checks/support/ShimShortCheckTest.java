@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** One corner of a rectangle is low, by which it also lies off the plane of the others. Allowed: 3 mm storing, 2 mm working, 1 mm welding. */
+/** One corner of a rectangle is low, by which it lies off the plane of the others. Allowed: storing 3 mm, working 2 mm, welding 1 mm. */
 class ShimShortCheckTest {
 
     private static SupportShop shop(double low) {

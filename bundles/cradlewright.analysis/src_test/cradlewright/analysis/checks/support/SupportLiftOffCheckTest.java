@@ -58,6 +58,13 @@ class SupportLiftOffCheckTest {
     }
 
     @Test
+    void theShellCountsAtItsStiffEnd() {
+        // 400 000 give or take 2 x 100 000 N m/rad: 600 000.
+        Finding finding = first(shop(1e-7).torsion(400_000, 100_000));
+        assertEquals(SHARE * (4e-7 + 1 / 600_000.0), finding.capacity().orElseThrow().si(), 1e-5);
+    }
+
+    @Test
     void aShellThatIsKnownToBeStiffIsTight() {
         // 4e-7 + 1/2 000 000 = 9e-7 m/N: 1.99 mm, whichever end.
         Finding finding = first(shop(1e-7).torsion(2_000_000));

@@ -8,6 +8,7 @@ import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.Hold;
 import cradlewright.analysis.testshop.SupportShop;
+import cradlewright.mechanics.geometry.Vec3;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -42,6 +43,21 @@ class SupportRankCheckTest {
     void stopsWhenTheBalancePointMayLieOutside() {
         assertEquals(Verdict.STOP, only(four().balance(0, 0.41, 1, 0.05)).verdict());
         assertEquals(Verdict.HOLDS, only(four().balance(0, 0.35, 1, 0.05)).verdict());
+    }
+
+    @Test
+    void giveOrTakeThatRunsAslantCountsAcrossTheEdge() {
+        // Two parts of 400 kg, each give or take 2 x 20 kg, at (1, 1.02) and (-1, -0.98): the balance point moves along (1, 1) with a standard
+        // uncertainty of sqrt(2) x 20/800 m in each coordinate. Edge B - C has the normal (0.5, 2)/sqrt(4.25); by hand.
+        SupportShop shop = new SupportShop(CarrierKind.DOLLY).weighs(400, 20).balance(1, 1.02, 0, 0).part("tail", 400, 20,
+                new Vec3(-1, -0.98, 0));
+        shop.support("A", -1, -0.5, 0);
+        shop.support("B", -1, 0.5, 0);
+        shop.support("C", 1, 0, 0);
+        Finding finding = only(shop);
+        double root = Math.sqrt(4.25);
+        assertEquals((0.5 - 2 * 0.02) / root, finding.capacity().orElseThrow().si(), 1e-9);
+        assertEquals(2 * (2.5 / root) * Math.sqrt(2) * 20 / 800, finding.demand().orElseThrow().si(), 2e-4);
     }
 
     @Test
