@@ -8,20 +8,20 @@ import cradlewright.analysis.engine.Progress;
 import cradlewright.analysis.facts.ShopSnapshot;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.analysis.run.ShopChecks;
-import cradlewright.report.UnitSystem;
 import cradlewright.report.html.HtmlReport;
 import cradlewright.report.json.JsonReport;
 import cradlewright.report.text.TextReport;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -45,11 +45,8 @@ final class CheckVerb implements Callable<Integer> {
     @Option(names = "--check", paramLabel = "ID", description = "only the check with this id")
     private String check;
 
-    @Option(names = "--day", paramLabel = "YYYY-MM-DD", description = "the day the answers are for; today if left out")
-    private String day;
-
-    @Option(names = "--units", defaultValue = "metric", description = "metric or inch (default: ${DEFAULT-VALUE})")
-    private UnitSystem units;
+    @Mixin
+    private ReaderOptions reader;
 
     @Option(names = "--all", description = "write out what holds, too")
     private boolean all;
@@ -66,19 +63,20 @@ final class CheckVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        LocalDate date = date();
+        LocalDate date = reader.day();
+        CheckCatalogue catalogue = catalogue();
         ShopSnapshot snapshot = OpenShop.snapshot(shop, date, spec.commandLine().getErr());
         Engine engine = new Engine();
         engine.update(snapshot);
-        ShopAnswers answers = new ShopChecks(engine, catalogue()).ask(wanted(), Progress.NONE);
+        ShopAnswers answers = new ShopChecks(engine, catalogue).ask(wanted(), Progress.NONE);
         if (answers.subjects().isEmpty()) {
-            throw new BadInputException(
-                    "nothing in this shop is called " + only + ": run the check without --only to see the names of everything");
+            throw new BadInputException(only == null ? "there are no cars, dollies or lifting gear in this shop yet: nothing to check"
+                    : "nothing in this shop is called " + only + ": run the check without --only to see the names of everything");
         }
-        out.print(json ? new JsonReport().write(answers, date) : new TextReport(units, all).write(answers, date, engine));
         if (html != null) {
             writeHtml(answers, engine, date);
         }
+        out.print(json ? new JsonReport().write(answers, date) : new TextReport(reader.units(), all).write(answers, date, engine));
         return ExitCode.of(answers.worst(), strict);
     }
 
@@ -88,17 +86,6 @@ final class CheckVerb implements Callable<Integer> {
             return catalogue;
         }
         return new CheckCatalogue(List.of(catalogue.find(check).orElseThrow(() -> ExplainVerb.unknown(check))));
-    }
-
-    private LocalDate date() {
-        if (day == null) {
-            return LocalDate.now();
-        }
-        try {
-            return LocalDate.parse(day);
-        } catch (DateTimeParseException e) {
-            throw new BadInputException("--day " + day + " is no date: write it as 2026-03-31");
-        }
     }
 
     private Predicate<Subject> wanted() {
@@ -111,10 +98,14 @@ final class CheckVerb implements Callable<Integer> {
     }
 
     private void writeHtml(ShopAnswers answers, Engine engine, LocalDate date) {
+        if (Files.exists(html) && !Files.isDirectory(html)) {
+            throw new BadInputException("--html " + html + " is a file: name a folder for the pages");
+        }
         try {
-            new HtmlReport(units).write(answers, engine, date, html);
+            new HtmlReport(reader.units()).write(answers, engine, date, html);
         } catch (IOException e) {
-            throw new BadInputException("the pages cannot be written into " + html + ": " + e.getMessage());
+            throw new BadInputException("the pages cannot be written into " + html + ": " + e.getClass().getSimpleName() + ", "
+                    + e.getMessage() + "; name another folder or check the rights on this one");
         }
     }
 }

@@ -11,15 +11,14 @@ import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.analysis.run.ShopChecks;
 import cradlewright.mechanics.formula.Formula;
 import cradlewright.report.FindingWords;
-import cradlewright.report.UnitSystem;
+import cradlewright.report.text.Lines;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -37,23 +36,28 @@ final class ExplainVerb implements Callable<Integer> {
     @Parameters(index = "1", arity = "0..1", paramLabel = "SHOP", description = "folder of a shop whose numbers are put in")
     private Path shop;
 
-    @Option(names = "--units", defaultValue = "metric", description = "metric or inch (default: ${DEFAULT-VALUE})")
-    private UnitSystem units;
+    @Mixin
+    private ReaderOptions reader;
 
     @Override
     public Integer call() {
         Check check = BuiltInChecks.catalogue().find(id).orElseThrow(() -> unknown(id));
         PrintWriter out = spec.commandLine().getOut();
         CheckInfo info = check.info();
-        out.printf("%s  %s%n  follows   %s%n  needs     %s%n  caution   %s%n", info.id(), info.title(), info.clause(),
-                String.join("; ", info.needs()), info.caution());
+        out.print(Lines.wrap(info.id() + "  ", info.title()));
+        line(out, "follows", info.clause());
+        line(out, "needs", String.join("; ", info.needs()));
+        line(out, "caution", info.caution());
         info.formulas().forEach(formula -> print(out, formula));
         if (shop != null) {
             Engine engine = new Engine();
-            engine.update(OpenShop.snapshot(shop, LocalDate.now(), spec.commandLine().getErr()));
+            engine.update(OpenShop.snapshot(shop, reader.day(), spec.commandLine().getErr()));
             ShopAnswers answers = new ShopChecks(engine, new CheckCatalogue(List.of(check)))
                     .ask(subject -> true, Progress.NONE);
             answers.findings().forEach(finding -> print(out, finding));
+            if (answers.findings().isEmpty()) {
+                out.print("\n" + Lines.wrap("", "In this shop the check has no answer: nothing there raises its question."));
+            }
         }
         return ExitCode.HELD;
     }
@@ -64,20 +68,29 @@ final class ExplainVerb implements Callable<Integer> {
     }
 
     private static void print(PrintWriter out, Formula formula) {
-        out.printf("%n  %s  %s%n    %s%n    source    %s%n    limits    %s%n    left out  %s%n", formula.id(), formula.title(),
-                formula.expression(), formula.source(), formula.limits(), formula.neglected());
+        out.print("\n" + Lines.wrap("  " + formula.id() + "  ", formula.title()));
+        out.print(Lines.wrap("    ", formula.expression()));
+        line(out, "source", formula.source());
+        line(out, "limits", formula.limits());
+        line(out, "left out", formula.neglected());
     }
 
     private void print(PrintWriter out, Finding finding) {
-        out.printf("%n%s, %s: %s%n  %s%n", finding.subject().label(), finding.objectName(), finding.verdict().word(), finding.words());
-        String numbers = FindingWords.numbers(finding, units);
+        out.print("\n" + Lines.wrap("", finding.subject().label() + ", " + finding.objectName() + ": " + finding.verdict().word()));
+        out.print(Lines.wrap("  ", finding.words()));
+        String numbers = FindingWords.numbers(finding, reader.units());
         if (!numbers.isEmpty()) {
-            out.printf("  %s; %s%n", numbers, finding.ratedBy());
+            line(out, "numbers", numbers + "; " + finding.ratedBy());
         }
         if (!finding.situation().isEmpty()) {
-            out.printf("  when      %s%n", finding.situation());
+            line(out, "when", finding.situation());
         }
-        finding.inputs().forEach(input -> out.printf("  %-36s %14s  %s%n", input.name(), units.text(input.amount()), input.origin()));
-        finding.missing().forEach(missing -> out.printf("  missing   %s%n", missing));
+        finding.inputs().forEach(input -> out.print(Lines.wrap(
+                String.format("    %-36s %14s  ", input.name(), reader.units().text(input.amount())), input.origin())));
+        finding.missing().forEach(missing -> line(out, "missing", missing));
+    }
+
+    private static void line(PrintWriter out, String head, String text) {
+        out.print(Lines.wrap(String.format("    %-9s ", head), text));
     }
 }

@@ -2,6 +2,7 @@ package cradlewright.cli;
 
 import cradlewright.analysis.check.Check;
 import cradlewright.analysis.checks.BuiltInChecks;
+import cradlewright.report.text.Lines;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -19,7 +20,8 @@ final class ListChecksVerb implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         for (Check check : BuiltInChecks.catalogue().all()) {
-            out.printf("%-28s %s%n%-28s %s%n", check.info().id(), check.info().title(), "", check.info().clause());
+            out.print(Lines.wrap(String.format("%-28s ", check.info().id()), check.info().title()));
+            out.print(Lines.wrap(" ".repeat(29), check.info().clause()));
         }
         return ExitCode.HELD;
     }

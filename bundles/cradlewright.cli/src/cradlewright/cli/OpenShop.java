@@ -27,6 +27,9 @@ final class OpenShop {
         if (!Files.isDirectory(path)) {
             throw new BadInputException(path + " is not a folder: name the folder that holds shop.cwshop");
         }
+        if (!Files.isReadable(path) || !Files.isExecutable(path)) {
+            throw new BadInputException(path + " cannot be read: check the rights on the folder");
+        }
         return ShopFolder.open(path);
     }
 
@@ -37,8 +40,8 @@ final class OpenShop {
         problems.forEach(problem -> err.println(words(problem)));
         long errors = errors(problems);
         if (errors > 0) {
-            throw new BadInputException(
-                    (errors == 1 ? "one error" : errors + " errors") + " in the files of the shop: mend what is listed above and run again");
+            throw new BadInputException((errors == 1 ? "one error" : errors + " errors")
+                    + " in the files of the shop: mend what is listed above and run again");
         }
         List<FileRoot> roots = folder.files().stream().map(ShopFile::root).flatMap(root -> root.stream()).toList();
         try {

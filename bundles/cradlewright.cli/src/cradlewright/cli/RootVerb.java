@@ -11,7 +11,8 @@ import picocli.CommandLine.Spec;
         footer = {"", "Exit codes: 0 all holds or is tight, 1 a STOP, 2 a CAN'T SAY and no STOP, 3 bad input, 4 internal error,",
             "            5 something is tight (only with --strict).",
             "Results are estimates from the numbers in the files, no certificate."},
-        subcommands = {CheckVerb.class, ListChecksVerb.class, ExplainVerb.class, ValidateVerb.class, ConvertVerb.class})
+        subcommands = {CheckVerb.class, MayComeOffVerb.class, ListChecksVerb.class, ExplainVerb.class, ValidateVerb.class,
+            ConvertVerb.class})
 final class RootVerb implements Runnable {
 
     @Spec
@@ -19,6 +20,6 @@ final class RootVerb implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "a verb is missing: check, list-checks, explain, validate or convert");
+        throw new ParameterException(spec.commandLine(), "a verb is missing: " + String.join(", ", spec.subcommands().keySet()));
     }
 }

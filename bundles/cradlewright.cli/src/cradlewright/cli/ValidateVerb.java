@@ -29,7 +29,12 @@ final class ValidateVerb implements Callable<Integer> {
         List<ReadProblem> problems = OpenShop.problems(folder);
         problems.forEach(problem -> out.println(OpenShop.words(problem)));
         long errors = OpenShop.errors(problems);
-        out.printf("%d files read, %d errors, %d other remarks%n", folder.files().size(), errors, problems.size() - errors);
+        out.println(count(folder.files().size(), "file") + " read, " + count(errors, "error") + ", "
+                + count(problems.size() - errors, "other remark"));
         return errors > 0 ? ExitCode.BAD_INPUT : ExitCode.HELD;
+    }
+
+    private static String count(long number, String noun) {
+        return number + " " + noun + (number == 1 ? "" : "s");
     }
 }

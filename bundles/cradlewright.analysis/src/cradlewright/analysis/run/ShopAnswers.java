@@ -23,9 +23,9 @@ public record ShopAnswers(long snapshot, String shop, List<Subject> subjects, Li
         findings = List.copyOf(findings);
     }
 
-    /** Returns the gravest verdict of all. */
+    /** Returns the gravest verdict of all; CAN'T SAY when no check had an answer. */
     public Verdict worst() {
-        return Verdict.worst(findings.stream().map(Finding::verdict).toList());
+        return findings.isEmpty() ? Verdict.CANT_SAY : Verdict.worst(findings.stream().map(Finding::verdict).toList());
     }
 
     /** Returns the findings about one subject, gravest first, else in the order of the checks. */

@@ -30,15 +30,24 @@ import java.util.Optional;
 public final class HtmlReport {
 
     private static final String STYLE = """
-            body{font-family:system-ui,sans-serif;color:#20252c;background:#fff;margin:2rem auto;max-width:62rem;padding:0 1rem;line-height:1.45}
+            body{font-family:system-ui,sans-serif;color:#20252c;background:#fff}
+            body{margin:2rem auto;max-width:62rem;padding:0 1rem;line-height:1.45}
             h1{font-size:1.6rem}h2{font-size:1.25rem;margin-top:2.5rem;border-top:2px solid #c9ced6;padding-top:1rem}
-            table{border-collapse:collapse;width:100%}td,th{text-align:left;padding:.35rem .6rem;border-bottom:1px solid #dfe3e8;vertical-align:top}
+            table{border-collapse:collapse;width:100%}
+            td,th{text-align:left;padding:.35rem .6rem;border-bottom:1px solid #dfe3e8;vertical-align:top}
             .v{font-weight:700;white-space:nowrap;padding:.1rem .5rem;border-radius:.2rem;border:2px solid}
-            .stop{background:#9b2226;color:#fff;border-color:#9b2226}.cant_say{background:#fff;color:#20252c;border-color:#20252c;border-style:dashed}
+            .stop{background:#9b2226;color:#fff;border-color:#9b2226}
+            .cant_say{background:#fff;color:#20252c;border-color:#20252c;border-style:dashed}
             .tight{background:#ffe8b3;color:#3d2c00;border-color:#7a4a00}.holds{background:#fff;color:#14532d;border-color:#14532d}
             .small{color:#4a525e;font-size:.9rem}.todo{font-weight:600}a{color:#1f5c8b}
             @media print{body{margin:0;max-width:none}h2{break-before:page}}
             """;
+
+    private static final String HEAD = """
+            <!DOCTYPE html>
+            <html lang="en">
+            <head><meta charset="utf-8"/><meta name="viewport" content="width=device-width"/>
+            <title>""";
 
     private final UnitSystem units;
 
@@ -59,9 +68,8 @@ public final class HtmlReport {
 
     private String page(ShopAnswers answers, Engine engine, LocalDate day) {
         StringBuilder out = new StringBuilder();
-        out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head><meta charset=\"utf-8\"/><meta name=\"viewport\" content=\"width=device-width\"/>\n<title>")
-                .append(escape(answers.shop())).append("</title>\n<style>\n").append(STYLE).append(SvgPainter.STYLE).append("</style></head>\n<body>\n<h1>")
-                .append(escape(answers.shop())).append(", ").append(day).append("</h1>\n");
+        out.append(HEAD).append(escape(answers.shop())).append("</title>\n<style>\n").append(STYLE).append(SvgPainter.STYLE)
+                .append("</style></head>\n<body>\n<h1>").append(escape(answers.shop())).append(", ").append(day).append("</h1>\n");
         overview(out, answers);
         for (int i = 0; i < answers.subjects().size(); i++) {
             subject(out, answers, answers.subjects().get(i), i, engine);
@@ -80,8 +88,8 @@ public final class HtmlReport {
             }
             Finding gravest = findings.get(0);
             String reason = gravest.verdict() == Verdict.HOLDS ? "" : FindingWords.reason(gravest);
-            out.append("<tr><td>").append(badge(gravest.verdict())).append("</td><td><a href=\"#s").append(i).append("\">").append(escape(subject.label()))
-                    .append("</a></td><td>").append(escape(reason)).append("</td></tr>\n");
+            out.append("<tr><td>").append(badge(gravest.verdict())).append("</td><td><a href=\"#s").append(i).append("\">")
+                    .append(escape(subject.label())).append("</a></td><td>").append(escape(reason)).append("</td></tr>\n");
         }
         out.append("</table>\n");
     }
@@ -91,8 +99,8 @@ public final class HtmlReport {
         if (findings.isEmpty()) {
             return;
         }
-        out.append("<h2 id=\"s").append(number).append("\">").append(escape(subject.label())).append(' ').append(badge(answers.worst(subject)))
-                .append("</h2>\n");
+        out.append("<h2 id=\"s").append(number).append("\">").append(escape(subject.label())).append(' ')
+                .append(badge(answers.worst(subject))).append("</h2>\n");
         if (subject.scope() == Scope.VISIT) {
             drawing(subject, engine).ifPresent(svg -> out.append(svg).append('\n'));
         }
@@ -118,7 +126,8 @@ public final class HtmlReport {
         line(out, "", numbers);
         line(out, "when ", finding.situation());
         finding.missing().forEach(missing -> line(out, "missing: ", missing));
-        finding.remedies().forEach(remedy -> out.append("<br/><span class=\"todo\">to do: ").append(escape(FindingWords.remedy(remedy))).append("</span>"));
+        finding.remedies().forEach(remedy -> out.append("<br/><span class=\"todo\">to do: ").append(escape(FindingWords.remedy(remedy)))
+                .append("</span>"));
         out.append("</td><td class=\"small\">").append(escape(FindingWords.basis(finding)))
                 .append("<br/>").append(escape(finding.check())).append("</td></tr>\n");
     }

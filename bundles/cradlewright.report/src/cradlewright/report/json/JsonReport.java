@@ -15,14 +15,16 @@ import java.time.LocalDate;
 import java.util.Locale;
 
 /**
- * The answers of a run as JSON, format 1; the schema stands in {@code answers.schema.json} beside this class. Numbers are in
- * SI units, except temperatures in degrees Celsius; an amount that has no limit has the value null, and so has the verdict on what no
- * check had an answer about.
+ * The answers of a run as JSON, format 1; the schema (JSON Schema 2020-12) stands in {@value #SCHEMA} beside this class. Numbers are in
+ * SI units. An amount without a limit has the value null, and so has the verdict on what no check had an answer about.
  */
 public final class JsonReport {
 
     /** Version of the format; grows when a reader of the old one would go wrong. */
     public static final int FORMAT = 1;
+
+    /** Name of the schema among the resources of this class. */
+    public static final String SCHEMA = "answers.schema.json";
 
     private static final Gson GSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
 

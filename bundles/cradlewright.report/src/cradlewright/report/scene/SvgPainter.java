@@ -24,29 +24,33 @@ public final class SvgPainter {
     /** Returns the scene as one svg element. */
     public String paint(Scene scene) {
         String body = scene.shapes().stream().map(SvgPainter::shape).collect(Collectors.joining("\n"));
-        return String.format(Locale.ROOT, "<svg class=\"scene\" role=\"img\" aria-label=\"%s\" viewBox=\"%.0f %.0f %.0f %.0f\" width=\"760\">\n%s\n</svg>",
+        return String.format(Locale.ROOT,
+                "<svg class=\"scene\" role=\"img\" aria-label=\"%s\" viewBox=\"%.0f %.0f %.0f %.0f\" width=\"760\">\n%s\n</svg>",
                 escape(scene.title()), scene.left(), scene.top(), scene.width(), scene.height(), body);
     }
 
     private static String shape(Shape shape) {
         String role = shape.role().name().toLowerCase(Locale.ROOT);
         if (shape instanceof Shape.Line s) {
-            return String.format(Locale.ROOT, "<line class=\"%s\" x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\"/>", role, s.x1(), s.y1(), s.x2(), s.y2());
+            return String.format(Locale.ROOT, "<line class=\"%s\" x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\"/>", role,
+                    s.x1(), s.y1(), s.x2(), s.y2());
         }
         if (shape instanceof Shape.Circle s) {
             return String.format(Locale.ROOT, "<circle class=\"%s\" cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\"/>", role, s.x(), s.y(), s.radius());
         }
         if (shape instanceof Shape.Polygon s) {
-            return "<polygon class=\"" + role + "\" points=\""
-                    + s.points().stream().map(p -> String.format(Locale.ROOT, "%.1f,%.1f", p.x(), p.y())).collect(Collectors.joining(" ")) + "\"/>";
+            String points = s.points().stream().map(p -> String.format(Locale.ROOT, "%.1f,%.1f", p.x(), p.y()))
+                    .collect(Collectors.joining(" "));
+            return "<polygon class=\"" + role + "\" points=\"" + points + "\"/>";
         }
         Shape.Label s = (Shape.Label) shape;
-        return String.format(Locale.ROOT, "<text class=\"%s\" x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" text-anchor=\"%s\">%s</text>", role, s.x(), s.y(),
-                s.height(), s.anchor().name().toLowerCase(Locale.ROOT), escape(s.text()));
+        return String.format(Locale.ROOT, "<text class=\"%s\" x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" text-anchor=\"%s\">%s</text>",
+                role, s.x(), s.y(), s.height(), s.anchor().name().toLowerCase(Locale.ROOT), escape(s.text()));
     }
 
     /** Makes a text fit for XML and HTML, inside elements and inside quoted attributes; control characters are left out. */
     public static String escape(String text) {
-        return text.replaceAll("[\\p{Cntrl}&&[^\t\n\r]]", "").replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;").replace("'", "&#39;");
+        return text.replaceAll("[\\p{Cntrl}&&[^\t\n\r]]", "")
+                .replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;").replace("'", "&#39;");
     }
 }
