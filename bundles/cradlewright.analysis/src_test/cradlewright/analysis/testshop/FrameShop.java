@@ -55,6 +55,7 @@ public final class FrameShop {
     /** Distance of a support of the shell from the nearer foot, m. */
     public static final double ARM = 0.5;
 
+    private static final double HEIGHT = 0.5;
     private static final double[] ALONG = {0, 0.5, 1.5, 2};
 
     private final Map<String, Fact> stock = new LinkedHashMap<>();
@@ -64,7 +65,7 @@ public final class FrameShop {
     private Optional<String> steel = Optional.of("steel");
     private Optional<Value> mass = Optional.empty();
     private DollyFacts.Build build = DollyFacts.Build.OWN;
-    private double height = 0.3;
+    private double leg;
     private UnaryOperator<MemberFacts> change = member -> member;
 
     /** Starts a shop whose dolly is made of that section and of steel with the given strengths, Pa. */
@@ -77,6 +78,11 @@ public final class FrameShop {
     /** Returns a flat bar on edge, m. */
     public static StockFacts.Flat flat(String id, double height, double width) {
         return new StockFacts.Flat(id, id, Optional.of(measured(height)), Optional.of(measured(width)));
+    }
+
+    /** Returns a rectangular tube, m. */
+    public static StockFacts.Hollow box(String id, double height, double width, double thickness) {
+        return new StockFacts.Hollow(id, id, Optional.of(measured(height)), Optional.of(measured(width)), Optional.of(measured(thickness)));
     }
 
     /** Returns a measured value without give or take. */
@@ -102,9 +108,9 @@ public final class FrameShop {
         return this;
     }
 
-    /** Puts the rails that high above the floor, m. */
-    public FrameShop high(double metres) {
-        height = metres;
+    /** Puts a leg of that length, m, under each corner: {@code leg-left0} to {@code leg-right3}; the feet are at their lower ends. */
+    public FrameShop legs(double length) {
+        leg = length;
         return this;
     }
 
@@ -200,19 +206,25 @@ public final class FrameShop {
                     members.add(member(side + "-" + (i - 1), side + (i - 1), side + i));
                 }
             }
-            feet.add(new FootFacts("foot-front-" + side, "front foot " + side, Optional.of(side + 0), true));
-            feet.add(new FootFacts("foot-rear-" + side, "rear foot " + side, Optional.of(side + 3), true));
+            for (String corner : List.of(side + 0, side + 3)) {
+                String foot = leg > 0 ? "low-" + corner : corner;
+                if (leg > 0) {
+                    nodes.add(new NodeFacts(foot, foot, Optional.of(at(side, corner.endsWith("0") ? 0 : 3).minus(Vec3.UP.times(leg)))));
+                    members.add(member("leg-" + corner, foot, corner));
+                }
+                feet.add(new FootFacts("foot-" + corner, "foot " + corner, Optional.of(foot), true));
+            }
         }
         members.add(member("front", "left0", "right0"));
         members.add(member("rear", "left3", "right3"));
         members.replaceAll(change);
         members.addAll(more);
-        return new DollyFacts("dolly", "dolly", build, Optional.of(measured(1)), Optional.of(new Vec3(1, 0, height)), Optional.empty(),
+        return new DollyFacts("dolly", "dolly", build, Optional.of(measured(1)), Optional.of(new Vec3(1, 0, HEIGHT)), Optional.empty(),
                 SupportShop.examined(), nodes, members, joints, List.of(), feet, fixtures, List.of());
     }
 
-    private Vec3 at(String side, int i) {
-        return new Vec3(ALONG[i], side.equals("left") ? -0.5 : 0.5, height);
+    private static Vec3 at(String side, int i) {
+        return new Vec3(ALONG[i], side.equals("left") ? -0.5 : 0.5, HEIGHT);
     }
 
     private MemberFacts member(String id, String from, String to) {
