@@ -4,6 +4,7 @@ import cradlewright.analysis.dolly.DollyBody;
 import cradlewright.analysis.dolly.DollyBodyKey;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.analysis.facts.FootFacts;
@@ -38,6 +39,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One standing as bodies and contacts, in the axes of its carrier: the carried piece, the dolly under it if there is one, and the
@@ -79,6 +82,7 @@ final class ContactSetting {
         if (supports.isEmpty()) {
             missing.add("supports: nothing says what it rests on");
         }
+        addUnsaid();
         supports.forEach(this::addSupport);
         standing.dolly().ifPresent(d -> addFeetOrCastors(d, reader));
         dolly.ifPresent(body -> missing.addAll(body.missing()));
@@ -93,7 +97,7 @@ final class ContactSetting {
         Weight weight = reader.read(new WeightKey(standing.car().id(), standing.visit().id()));
         return weight.estimate().map(carried -> {
             ContactSetting setting = new ContactSetting(reader, standing, carried, false);
-            weight.missing().forEach(part -> setting.missing.add(part + " of a part that is on"));
+            setting.missing.addAll(weight.missing());
             return setting;
         });
     }
@@ -153,6 +157,18 @@ final class ContactSetting {
         Vec3 at = support.inCarrier();
         boolean upright = supports.stream().allMatch(s -> s.normal().equals(Vec3.UP));
         return upright ? new Vec3(at.x(), at.y(), supports.stream().mapToDouble(s -> s.inCarrier().z()).min().orElseThrow()) : at;
+    }
+
+    /** Notes what would take a share of the load that nobody can work out. */
+    private void addUnsaid() {
+        Set<String> placed = supports.stream().map(Support::contactId).collect(Collectors.toSet());
+        standing.setup().contacts().stream().filter(contact -> !placed.contains(contact.id()))
+                .forEach(contact -> missing.add(contact.name() + ": where on the car it holds (measure the mount or lift point from the marks)"));
+        if (standing.carrier() == CarrierKind.DOLLY && dolly.isEmpty()) {
+            missing.add(standing.setup().name() + ": the dolly it stands on");
+        }
+        supports.stream().filter(support -> dolly.isPresent() && support.holder() instanceof Holder.Unknown)
+                .forEach(support -> missing.add(support.name() + ": what it rests on, a fixture of the dolly or a stand"));
     }
 
     private void addSupport(Support support) {

@@ -23,11 +23,14 @@ import cradlewright.analysis.facts.SlabFacts;
 import cradlewright.analysis.facts.Spot;
 import cradlewright.analysis.facts.StageFacts;
 import cradlewright.analysis.facts.StockFacts;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.facts.VisitFacts;
 import cradlewright.analysis.standing.Compliances.Compliance;
 import cradlewright.mechanics.geometry.Vec3;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Follows the references of one visit and notes what the files leave open. */
@@ -36,6 +39,7 @@ final class StandingResolver {
     private final Reader reader;
     private final CarFacts car;
     private final List<String> missing = new ArrayList<>();
+    private final Map<String, Double> gapsByHeight = new HashMap<>();
 
     StandingResolver(Reader reader, CarFacts car) {
         this.reader = reader;
@@ -59,13 +63,19 @@ final class StandingResolver {
         if (setup.kind() == CarrierKind.DOLLY && setup.dollyId().isEmpty()) {
             missing.add(setup.name() + ": which dolly it stands on");
         }
+        if (setup.kind() == CarrierKind.LIFT && setup.liftId().isEmpty()) {
+            missing.add(setup.name() + ": which lift it is on");
+        }
+        if (setup.kind() == CarrierKind.STRAPS && setup.liftId().isEmpty() && setup.hoistId().isEmpty()) {
+            missing.add(setup.name() + ": which lift or hoist its straps hang from");
+        }
         List<Support> supports = new ArrayList<>();
         for (ContactFacts contact : setup.contacts()) {
             support(contact, setup, dolly, lift).ifPresent(supports::add);
         }
         Optional<PlaceFacts> place = place(visit);
         Optional<SlabFacts> slab = place.flatMap(PlaceFacts::slabId).flatMap(id -> reader.read(new FactKey<>(SlabFacts.class, id)));
-        return new Standing(car, visit, stage, setup, dolly, lift, hoist, supports, stillFast(setup), place, slab, missing);
+        return new Standing(car, visit, stage, setup, dolly, lift, hoist, withGaps(supports), stillFast(setup), place, slab, missing);
     }
 
     private <T extends Fact> Optional<T> find(Class<T> type, Optional<String> id, String what) {
@@ -116,13 +126,17 @@ final class StandingResolver {
         Optional<ShimStackFacts> shims = contact.shims().or(() -> mount.flatMap(MountFacts::onDolly));
         Compliance compliance = compliance(contact, holder, pad);
         Vec3 inCarrier = Carriers.toCarrier(onCar.get(), setup);
-        Optional<Double> gap = gap(contact, holder, dolly, pad, shims, inCarrier);
+        Optional<Double> gap = contact.gap().map(Value::si);
+        gapByHeight(holder, dolly, pad, shims, inCarrier).ifPresent(g -> gapsByHeight.put(contact.id(), g));
         return Optional.of(new Support(contact.id(), contact.name(), onCar.get(), inCarrier, contact.normal(), hold, mount, liftPoint,
                 holder, pad, compliance.value(), compliance.assumed(), gap.orElse(0.0), gap.isPresent(), shims));
     }
 
     private Holder holder(ContactFacts contact, Optional<DollyFacts> dolly, Optional<GearFacts.Lift> lift) {
         if (contact.carrierId().isEmpty()) {
+            if (dolly.isPresent()) {
+                missing.add(contact.name() + ": what it rests on, a fixture of the dolly or a stand");
+            }
             return new Holder.Unknown();
         }
         String id = contact.carrierId().get();
@@ -162,14 +176,23 @@ final class StandingResolver {
     }
 
     /**
-     * Returns by how much a support is low: measured, or height of the mount less the height of what stands below it. Only the twist of
-     * these numbers acts on the forces, a common offset or slope does not.
+     * Returns the supports with the gaps that follow from heights, when nobody measured a gap and the heights of all are known. Measured
+     * gaps count from where the others touch, heights from the floor: the two are never mixed, nor heights with none.
      */
-    private static Optional<Double> gap(ContactFacts contact, Holder holder, Optional<DollyFacts> dolly, Optional<StockFacts.Pad> pad,
-            Optional<ShimStackFacts> shims, Vec3 inCarrier) {
-        if (contact.gap().isPresent()) {
-            return contact.gap().map(v -> v.si());
+    private List<Support> withGaps(List<Support> supports) {
+        boolean measured = supports.stream().anyMatch(Support::gapKnown);
+        if (measured || gapsByHeight.size() < supports.size()) {
+            return supports;
         }
+        return supports.stream().map(support -> support.withGap(gapsByHeight.get(support.contactId()))).toList();
+    }
+
+    /**
+     * Returns by how much a support is low: height of the mount less the height of what stands below it. Only the twist of these numbers
+     * acts on the forces, a common offset or slope does not.
+     */
+    private static Optional<Double> gapByHeight(Holder holder, Optional<DollyFacts> dolly, Optional<StockFacts.Pad> pad,
+            Optional<ShimStackFacts> shims, Vec3 inCarrier) {
         if (!(holder instanceof Holder.OnFixture on) || on.fixture().height().isEmpty()) {
             return Optional.empty();
         }

@@ -25,12 +25,18 @@ import java.util.Optional;
  * @param compliance in m/N
  * @param complianceAssumed whether the compliance is only assumed
  * @param gap by how much the support is low before anything settles, in m; only differences between supports count
- * @param gapKnown whether the gap was measured or follows from heights that are all known
+ * @param gapKnown whether the gap was measured or follows from heights that are all known, of every support
  * @param shims the shims in between
  */
 public record Support(String contactId, String name, Vec3 onCar, Vec3 inCarrier, Vec3 normal, Hold hold, Optional<MountFacts> mount,
         Optional<LiftPointFacts> liftPoint, Holder holder, Optional<StockFacts.Pad> pad, double compliance, boolean complianceAssumed,
         double gap, boolean gapKnown, Optional<ShimStackFacts> shims) {
+
+    /** Returns this support with a gap that is known, m. */
+    Support withGap(double known) {
+        return new Support(contactId, name, onCar, inCarrier, normal, hold, mount, liftPoint, holder, pad, compliance, complianceAssumed,
+                known, true, shims);
+    }
 
     /** Returns the condition of the place on the car; not looked at when nothing is named there. */
     public Condition condition() {

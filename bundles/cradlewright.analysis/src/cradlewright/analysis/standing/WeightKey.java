@@ -3,6 +3,7 @@ package cradlewright.analysis.standing;
 import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarFacts;
+import cradlewright.analysis.facts.Fact;
 import cradlewright.analysis.facts.PartFacts;
 import cradlewright.analysis.facts.PieceFacts;
 import cradlewright.analysis.facts.Spot;
@@ -15,6 +16,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What is carried at a visit: the parts of the carried pieces that are on at its stage, and its temporary loads.
@@ -45,6 +48,9 @@ public record WeightKey(String carId, String visitId) implements Key<Weight> {
                 tally.add(load.name(), load.mass(), load.position());
             }
         }
+        tally.absent("a piece that is carried but not in the file", standing.setup().pieceIds(), car.pieces().stream());
+        tally.absent("a part that is on but not in the file", standing.stage().partIds(), car.parts());
+        tally.absent("a load that is on but not in the file", standing.stage().loadIds(), car.temporaryLoads().stream());
         return new Weight(tally.known, tally.missing, tally.guessedMass, tally.guessed);
     }
 
@@ -53,6 +59,12 @@ public record WeightKey(String carId, String visitId) implements Key<Weight> {
         private final List<String> missing = new ArrayList<>();
         private final List<String> guessed = new ArrayList<>();
         private double guessedMass;
+
+        /** Notes ids that lead nowhere: what they stand for may weigh a lot. */
+        void absent(String what, List<String> ids, Stream<? extends Fact> there) {
+            Set<String> known = there.map(Fact::id).collect(Collectors.toSet());
+            ids.stream().filter(id -> !known.contains(id)).map(id -> what + ": " + id).forEach(missing::add);
+        }
 
         void add(PartFacts part) {
             add(part.name(), part.mass(), part.position());
