@@ -15,7 +15,9 @@ import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.lifting.ArmReach;
 import cradlewright.mechanics.lifting.LiftingFormulas;
+import cradlewright.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,7 +27,7 @@ public final class ArmReachCheck extends VisitCheck {
     /** Creates the check. */
     public ArmReachCheck() {
         super(new CheckInfo("lift.reach", "Does each arm reach its lift point?", "plate and manual of the lift", Cautions.LIFTING,
-                List.of("pivot, shortest and longest reach of each arm", "where the car stands on the lift"), List.of(LiftingFormulas.ARM_REACH)));
+                List.of("pivot, shortest and longest reach and swing of each arm", "where the car stands on the lift"), List.of(LiftingFormulas.ARM_REACH)));
     }
 
     @Override
@@ -56,6 +58,25 @@ public final class ArmReachCheck extends VisitCheck {
                     : "Set the car further from this column or choose a lift point further away."))
                     .say(Verdict.STOP, distance > longest ? "The lift point lies beyond the reach of this arm." : "The lift point lies too close for this arm.");
         }
+        if (arm.azimuthFrom().isEmpty() || arm.azimuthTo().isEmpty()) {
+            return finding.cantSay("The arm is long enough, but how far it swings is not in the files.",
+                    List.of("direction from which and up to which " + arm.name() + " swings: measure both or see the manual"));
+        }
+        double from = arm.azimuthFrom().get().si();
+        ArmReach reach = new ArmReach(arm.pivot().get(), shortest, longest, from, swing(from, arm.azimuthTo().get().si()), 0, 0);
+        ArmReach.Reach found = reach.to(support.inCarrier());
+        finding.input("direction of the lift point from the pivot", new Amount(found.azimuth(), Dimension.ANGLE),
+                "zero is rearward, to the right counts up");
+        if (!found.swingFits()) {
+            return finding.remedy(Remedy.advice("Use another arm for this lift point or set the car further forward or back."))
+                    .say(Verdict.STOP, "This arm does not swing that far round.");
+        }
         return finding.say(Verdict.HOLDS, "The arm reaches its lift point.");
+    }
+
+    /** Returns the angle from one direction on to another, a full turn when they lie a turn apart. */
+    private static double swing(double from, double to) {
+        double turn = 2 * Math.PI;
+        return to - from >= turn ? turn : ((to - from) % turn + turn) % turn;
     }
 }

@@ -43,6 +43,9 @@ public final class GuessedMassCheck extends VisitCheck {
             return List.of(finding.cantSay("More than one part in twenty of the mass is only guessed: " + String.join(", ", weight.guessed()) + ".",
                     List.of("a weighed mass: put a scale into each strap or under each pad at lift-off and enter the readings")));
         }
+        if (!weight.missing().isEmpty()) {
+            return List.of(finding.cantSay("Parts that are on have no mass or no place, so their share is not known.", weight.missing()));
+        }
         return List.of(finding.say(Verdict.HOLDS, "Weighed or taken from a sheet, but for at most one part in twenty."));
     }
 }

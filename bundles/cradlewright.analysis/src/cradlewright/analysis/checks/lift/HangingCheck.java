@@ -24,7 +24,9 @@ public final class HangingCheck extends VisitCheck {
         if (standing.carrier() != CarrierKind.STRAPS) {
             return List.of();
         }
+        String swings = standing.lift().isPresent() ? "A load in straps from lift arms swings, and arms have no rating to the side: "
+                : "A load in straps swings: ";
         return List.of(finding(subject, standing.visit().id(), subject.label()).say(Verdict.TIGHT,
-                "A load in straps from lift arms swings, and arms have no rating to the side: nobody beneath it, nobody leans on it, set it down before work starts."));
+                swings + "nobody beneath it, nobody leans on it, set it down before work starts."));
     }
 }

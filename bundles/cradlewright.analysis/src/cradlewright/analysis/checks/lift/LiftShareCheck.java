@@ -12,8 +12,10 @@ import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
+import cradlewright.analysis.standing.Weight;
 import cradlewright.analysis.standing.WeightKey;
 import cradlewright.mechanics.lifting.LiftingFormulas;
 import cradlewright.mechanics.lifting.ShareLimits;
@@ -21,8 +23,6 @@ import cradlewright.mechanics.lifting.TwoPostShare;
 import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /**
  * Does the car lie far enough forward and back on the arms? Limits come from the plate of the lift; without them the rule of thumb
@@ -40,8 +40,9 @@ public final class LiftShareCheck extends VisitCheck {
 
     @Override
     protected List<Finding> examine(Standing standing, Subject subject, Reader reader) {
-        Optional<EstimatedBalance> estimate = reader.read(new WeightKey(subject.ownerId(), standing.visit().id())).estimate();
-        if (standing.carrier() != CarrierKind.LIFT || standing.lift().isEmpty() || estimate.isEmpty() || standing.supports().size() != 4) {
+        Weight weight = reader.read(new WeightKey(subject.ownerId(), standing.visit().id()));
+        if (standing.carrier() != CarrierKind.LIFT || standing.lift().isEmpty() || weight.estimate().isEmpty()
+                || standing.supports().size() != 4) {
             return List.of();
         }
         List<Double> xs = standing.supports().stream().map(Support::onCar).map(p -> p.x()).sorted().toList();
@@ -51,42 +52,78 @@ public final class LiftShareCheck extends VisitCheck {
         if (!(rear > front)) {
             return List.of(finding.cantSay("The four pads do not lie two in front and two behind.", List.of("places of the four lift points: measure them from the marks")));
         }
-        return List.of(examine(standing.lift().get(), estimate.get(), front, rear, finding));
+        if (!weight.missing().isEmpty()) {
+            return List.of(finding.cantSay("Parts that are on have no mass or no place, so the share is not known.", weight.missing()));
+        }
+        return List.of(new Pads(weight.estimate().get(), front, rear).judge(standing.lift().get(), settings(reader).tightMargin(), finding));
     }
 
-    private static Finding examine(GearFacts.Lift lift, EstimatedBalance estimate, double front, double rear, FindingBuilder finding) {
-        double mass = estimate.balance().mass();
-        double x = estimate.balance().point().x();
-        double give = estimate.expanded(Quantity.X);
-        TwoPostShare share = new TwoPostShare(mass, x, front, rear);
-        finding.input("mass", Amount.mass(mass), "sum of the parts that are on").input("balance point behind the front pads", Amount.length(x - front), "from the parts list")
-                .input("give or take", Amount.length(give), "19 times in 20").input("front pads to rear pads", Amount.length(rear - front), "measured")
-                .input("on the front arms", Amount.mass(share.front()), "by moments").input("on the rear arms", Amount.mass(share.rear()), "by moments");
-        if (share.goesOver()) {
-            return finding.remedy(Remedy.advice("Do not raise it: set the arms so that the balance point lies between front and rear pads."))
-                    .say(Verdict.STOP, "The balance point does not lie between front and rear pads: the car goes over the end.");
+    /** The car on its four pads, by x in m. */
+    private record Pads(EstimatedBalance estimate, double front, double rear) {
+
+        Finding judge(GearFacts.Lift lift, double tightMargin, FindingBuilder finding) {
+            TwoPostShare share = share(0);
+            finding.input("mass", Amount.mass(share.mass()), "sum of the parts that are on")
+                    .input("balance point behind the front pads", Amount.length(share.balancePoint() - front), "from the parts list")
+                    .input("give or take", Amount.length(give()), "19 times in 20")
+                    .input("front pads to rear pads", Amount.length(rear - front), "measured")
+                    .input("on the front arms", Amount.mass(share.front()), "by moments")
+                    .input("on the rear arms", Amount.mass(share.rear()), "by moments");
+            if (share.goesOver()) {
+                return finding.remedy(Remedy.advice("Do not raise it: set the arms so that the balance point lies between front and rear pads."))
+                        .say(Verdict.STOP, "The balance point does not lie between front and rear pads: the car goes over the end.");
+            }
+            if (share(-give()).goesOver() || share(give()).goesOver()) {
+                return finding.remedy(Remedy.advice("Do not raise it: weigh the car to know the balance point better.")).say(Verdict.STOP,
+                        "At the unfavourable end of what is known the balance point does not lie between front and rear pads.");
+            }
+            if (lift.frontRearLow().isEmpty() || lift.frontRearHigh().isEmpty()) {
+                boolean held = share.within(ShareLimits.general(lift.ratedLoad().map(Value::si).orElse(1.0)));
+                return finding.cantSay("The plate limits of " + lift.name() + " are not in the files. By the rule of thumb for lifts of its size "
+                        + "the share would " + (held ? "be allowed." : "not be allowed."),
+                        List.of("smallest and largest front to rear share of " + lift.name() + ": see its plate or manual"));
+            }
+            return judge(new ShareLimits(lift.frontRearLow().get(), lift.frontRearHigh().get()), tightMargin, finding);
         }
-        if (lift.frontRearLow().isEmpty() || lift.frontRearHigh().isEmpty()) {
-            ShareLimits rule = ShareLimits.general(lift.ratedLoad().map(v -> v.si()).orElse(1.0));
-            boolean held = share.within(rule);
-            return finding.cantSay("The plate limits of " + lift.name() + " are not in the files. By the rule of thumb for lifts of its size the share would "
-                    + (held ? "be allowed." : "not be allowed."), List.of("smallest and largest front to rear share of " + lift.name() + ": see its plate or manual"));
+
+        /** Judges each end by the balance point that loads it most. */
+        private Finding judge(ShareLimits limits, double tightMargin, FindingBuilder finding) {
+            double frontOverRear = share(-give()).ratio().orElseThrow();
+            double rearOverFront = 1 / share(give()).ratio().orElseThrow();
+            boolean frontGoverns = frontOverRear / limits.highest() >= rearOverFront * limits.lowest();
+            double asked = frontGoverns ? frontOverRear : rearOverFront;
+            double allowed = frontGoverns ? limits.highest() : 1 / limits.lowest();
+            finding.input("front over rear, best estimate", Amount.ratio(share(0).ratio().orElseThrow()), "by moments")
+                    .against(Amount.ratio(asked), Amount.ratio(allowed), "limit on the plate, " + (frontGoverns ? "front over rear" : "rear over front"));
+            Verdict verdict = Verdict.of(asked, allowed, tightMargin);
+            if (verdict != Verdict.STOP) {
+                return finding.say(verdict, "Front and rear arms share the weight as the plate allows, also at the ends of what is known.");
+            }
+            remedy(limits, frontGoverns, finding);
+            return finding.say(Verdict.STOP, "Too much lies on the " + (frontGoverns ? "front" : "rear") + " arms"
+                    + (share(0).within(limits) ? " at the unfavourable end of what is known." : " for the plate of this lift."));
         }
-        ShareLimits limits = new ShareLimits(lift.frontRearLow().get(), lift.frontRearHigh().get());
-        boolean nominal = share.within(limits);
-        boolean ends = new TwoPostShare(mass, x - give, front, rear).within(limits) && new TwoPostShare(mass, x + give, front, rear).within(limits);
-        double ratio = share.ratio().orElseThrow();
-        boolean tooLight = ratio < 1;
-        finding.against(Amount.ratio(tooLight ? 1 / ratio : ratio), Amount.ratio(tooLight ? 1 / limits.lowest() : limits.highest()),
-                "limit on the plate, " + (tooLight ? "rear over front" : "front over rear"));
-        if (nominal && ends) {
-            return finding.say(Verdict.HOLDS, "Front and rear arms share the weight as the plate allows, also at the ends of what is known.");
+
+        private void remedy(ShareLimits limits, boolean frontGoverns, FindingBuilder finding) {
+            TwoPostShare.Window window = TwoPostShare.window(front, rear, limits);
+            if (2 * give() > window.to() - window.from()) {
+                finding.remedy(Remedy.advice("Weigh the car to know the balance point better: no place of the pads keeps to the plate at both ends."));
+                return;
+            }
+            double x = estimate.balance().point().x();
+            double shift = frontGoverns ? window.from() - (x - give()) : x + give() - window.to();
+            String way = frontGoverns ? "forward" : "back";
+            finding.input("all pads further " + way + " by at least", Amount.length(shift), "worked out")
+                    .remedy(Remedy.advice("Set all four pads further " + way + " by the length shown, if sound lift points lie there and the arms reach."));
         }
-        TwoPostShare.Window window = TwoPostShare.window(front, rear, limits);
-        double shift = x < window.from() ? x - give - window.from() : x + give - window.to();
-        finding.remedy(Remedy.advice(String.format(Locale.ROOT, "Set all four pads further %s by about %d mm, if sound lift points lie there and the arms reach.",
-                shift > 0 ? "back" : "forward", Math.round(1000 * Math.abs(shift)))));
-        return finding.say(Verdict.STOP, (tooLight ? "Too much lies on the rear arms" : "Too much lies on the front arms")
-                + (nominal ? " at the unfavourable end of what is known." : " for the plate of this lift."));
+
+        private double give() {
+            return estimate.expanded(Quantity.X);
+        }
+
+        /** Returns the share with the balance point that much further back, m. */
+        private TwoPostShare share(double back) {
+            return new TwoPostShare(estimate.balance().mass(), estimate.balance().point().x() + back, front, rear);
+        }
     }
 }

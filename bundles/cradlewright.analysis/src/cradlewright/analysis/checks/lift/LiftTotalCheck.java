@@ -13,6 +13,7 @@ import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.GearFacts;
 import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Standing;
+import cradlewright.analysis.standing.Weight;
 import cradlewright.analysis.standing.WeightKey;
 import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
@@ -32,17 +33,18 @@ public final class LiftTotalCheck extends VisitCheck {
 
     @Override
     protected List<Finding> examine(Standing standing, Subject subject, Reader reader) {
-        Optional<EstimatedBalance> estimate = reader.read(new WeightKey(subject.ownerId(), standing.visit().id())).estimate();
-        if (!standing.lifted() || estimate.isEmpty()) {
+        Weight weight = reader.read(new WeightKey(subject.ownerId(), standing.visit().id()));
+        if (!standing.lifted() || weight.estimate().isEmpty()) {
             return List.of();
         }
         List<Finding> findings = new ArrayList<>();
-        standing.lift().ifPresent(lift -> findings.add(examine(lift, estimate.get(), subject, reader)));
-        standing.hoist().ifPresent(hoist -> findings.add(examine(hoist, estimate.get(), subject, reader)));
+        standing.lift().ifPresent(lift -> findings.add(examine(lift, weight, subject, reader)));
+        standing.hoist().ifPresent(hoist -> findings.add(examine(hoist, weight, subject, reader)));
         return findings;
     }
 
-    private Finding examine(GearFacts gear, EstimatedBalance estimate, Subject subject, Reader reader) {
+    private Finding examine(GearFacts gear, Weight weight, Subject subject, Reader reader) {
+        EstimatedBalance estimate = weight.estimate().orElseThrow();
         FindingBuilder finding = finding(subject, gear.id(), gear.name()).situation("hanging still").input("mass, best estimate",
                 Amount.mass(estimate.balance().mass()), "sum of the parts that are on").input("give or take", Amount.mass(estimate.expanded(Quantity.MASS)),
                         "19 times in 20");
@@ -53,6 +55,9 @@ public final class LiftTotalCheck extends VisitCheck {
         double asked = estimate.balance().mass() + estimate.expanded(Quantity.MASS);
         finding.against(Amount.mass(asked), Amount.mass(rated.get().si()), "rated load on the plate");
         Verdict verdict = Verdict.of(asked, rated.get().si(), settings(reader).tightMargin());
+        if (verdict != Verdict.STOP && !weight.missing().isEmpty()) {
+            return finding.cantSay("Parts that are on have no mass or no place, so what hangs on it is not known.", weight.missing());
+        }
         if (verdict == Verdict.STOP) {
             finding.remedy(Remedy.advice("Take parts off first, or use gear of a higher rating."));
         }

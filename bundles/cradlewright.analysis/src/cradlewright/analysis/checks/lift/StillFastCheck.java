@@ -34,6 +34,10 @@ public final class StillFastCheck extends VisitCheck {
         }
         List<String> unsaid = standing.car().mounts().stream().filter(mount -> mount.fast().isEmpty()).map(MountFacts::name).toList();
         FindingBuilder finding = finding(subject, standing.visit().id(), subject.label());
+        if (standing.car().mounts().isEmpty()) {
+            return List.of(finding.cantSay("The files name no body mount of this car, so nobody can have ticked one off.",
+                    List.of("body mounts of this car: enter each of them and whether it is fast or free")));
+        }
         if (!unsaid.isEmpty()) {
             return List.of(finding.cantSay("Nobody ticked off whether these body mounts are free: " + String.join(", ", unsaid) + ".",
                     List.of("state of each body mount: try the bolt, then tick it off")));

@@ -1,0 +1,111 @@
+package cradlewright.analysis.checks.lift;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.facts.Examination;
+import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.testshop.VisitShop;
+import cradlewright.mechanics.geometry.Vec3;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Pivot of the left column at (0, -1.40), pad at (0.85, -0.45): distance sqrt(0.85^2 + 0.95^2) = 1.274755 m, direction 48.18 degrees
+ * from rearward to the right (plane geometry).
+ */
+class ArmReachCheckTest {
+
+    private static Optional<Value> value(double si) {
+        return Optional.of(VisitShop.measured(si));
+    }
+
+    private static Optional<Value> degrees(double degrees) {
+        return value(Math.toRadians(degrees));
+    }
+
+    private static VisitShop shop(GearFacts.ArmFacts arm) {
+        VisitShop shop = new VisitShop(CarrierKind.LIFT);
+        shop.touch("pad").at(0.85, -0.45, 0.3).on("arm");
+        shop.lift = Optional.of("lift");
+        return shop.with(new GearFacts.Lift("lift", "lift", new Examination(Optional.empty(), Optional.empty(), Optional.empty()), Optional.empty(),
+                Optional.empty(), Optional.empty(), List.of(arm)));
+    }
+
+    private static GearFacts.ArmFacts arm(Optional<Value> shortest, Optional<Value> longest, Optional<Value> from, Optional<Value> to) {
+        return new GearFacts.ArmFacts("arm", "arm", Optional.of(new Vec3(0, -1.4, 1)), shortest, longest, from, to, Optional.empty(),
+                Optional.empty(), Optional.empty());
+    }
+
+    private static Finding ask(double shortest, double longest, double from, double to) {
+        return only(shop(arm(value(shortest), value(longest), degrees(from), degrees(to))));
+    }
+
+    private static Finding only(VisitShop shop) {
+        List<Finding> findings = shop.ask(new ArmReachCheck());
+        assertEquals(1, findings.size());
+        return findings.get(0);
+    }
+
+    @Test
+    void holds() {
+        Finding finding = ask(0.8, 1.3, 0, 90);
+        assertEquals(Verdict.HOLDS, finding.verdict());
+        assertEquals(1.274755, finding.demand().orElseThrow().si(), 5e-7);
+        assertEquals(48.18, Math.toDegrees(finding.inputs().get(1).amount().si()), 0.005);
+    }
+
+    @Test
+    void stopsBeyondAndBeforeItsReach() {
+        assertEquals("The lift point lies beyond the reach of this arm.", ask(0.8, 1.274, 0, 90).words());
+        assertEquals(Verdict.STOP, ask(0.8, 1.274, 0, 90).verdict());
+        assertEquals("The lift point lies too close for this arm.", ask(1.275, 1.6, 0, 90).words());
+        assertEquals(Verdict.STOP, ask(1.275, 1.6, 0, 90).verdict());
+    }
+
+    @Test
+    void stopsWhereItDoesNotSwing() {
+        assertEquals(Verdict.STOP, ask(0.8, 1.3, 49, 180).verdict());
+        assertEquals(Verdict.STOP, ask(0.8, 1.3, -90, 48).verdict());
+        assertEquals(Verdict.HOLDS, ask(0.8, 1.3, 48, 49).verdict());
+    }
+
+    @Test
+    void theSwingMayPassRearwardAndGoRoundWholly() {
+        assertEquals(Verdict.HOLDS, ask(0.8, 1.3, 270, 90).verdict());
+        assertEquals(Verdict.STOP, ask(0.8, 1.3, 270, 45).verdict());
+        assertEquals(Verdict.HOLDS, ask(0.8, 1.3, 180, 540).verdict());
+    }
+
+    @Test
+    void thePlaceOnTheLiftCounts() {
+        VisitShop shop = shop(arm(value(0.8), value(1.3), degrees(0), degrees(90)));
+        shop.shift = new Vec3(0.1, 0, 0);
+        // sqrt(0.95^2 + 0.95^2)
+        assertEquals(1.343503, only(shop).demand().orElseThrow().si(), 5e-7);
+        assertEquals(Verdict.STOP, only(shop).verdict());
+    }
+
+    @Test
+    void cantSayWithoutReachOrSwing() {
+        Finding reach = only(shop(arm(value(0.8), Optional.empty(), degrees(0), degrees(90))));
+        assertEquals(Verdict.CANT_SAY, reach.verdict());
+        Finding swing = only(shop(arm(value(0.8), value(1.3), degrees(0), Optional.empty())));
+        assertEquals(Verdict.CANT_SAY, swing.verdict());
+        assertTrue(swing.missing().get(0).contains("swings"));
+        assertEquals(Verdict.STOP, only(shop(arm(value(0.8), value(1.2), Optional.empty(), Optional.empty()))).verdict(),
+                "too short is too short, however far it swings");
+    }
+
+    @Test
+    void asksOnlyAboutArms() {
+        VisitShop shop = shop(arm(value(0.8), value(1.3), degrees(0), degrees(90)));
+        shop.lift = Optional.empty();
+        assertEquals(List.of(), shop.ask(new ArmReachCheck()));
+    }
+}
