@@ -13,6 +13,7 @@ import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.CastorFacts;
+import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.analysis.facts.PartFacts;
 import cradlewright.analysis.facts.PieceFacts;
 import cradlewright.analysis.facts.PlaceFacts;
@@ -48,21 +49,19 @@ public final class BoothTemperatureCheck extends VisitCheck {
             return List.of(finding(subject, booth.get().id(), booth.get().name()).cantSay("How hot the booth gets is not in the files.",
                     List.of("highest temperature of the booth: read it off its controller")));
         }
-        double heat = booth.get().temperature().get().si();
+        double heat = booth.get().temperature().get().high();
         List<Finding> findings = new ArrayList<>();
         for (Support support : standing.supports()) {
             support.pad().ifPresent(pad -> findings.add(judge(subject, support.objectId(), support.name() + ", " + pad.name(), heat, pad.temperatureLimit())));
         }
-        castors(standing, reader).forEach(type -> findings.add(judge(subject, type.id(), type.name(), heat, type.temperatureLimit())));
+        for (CastorFacts castor : standing.dolly().map(DollyFacts::castors).orElse(List.of())) {
+            Optional<StockFacts.CastorType> type = castor.typeId().flatMap(id -> reader.read(new FactKey<>(StockFacts.CastorType.class, id)));
+            findings.add(judge(subject, castor.id(), castor.name(), heat, type.flatMap(StockFacts.CastorType::temperatureLimit)));
+        }
         for (PartFacts part : partsOn(standing)) {
             part.temperatureLimit().ifPresent(limit -> findings.add(judge(subject, part.id(), part.name(), heat, Optional.of(limit))));
         }
         return findings;
-    }
-
-    private static List<StockFacts.CastorType> castors(Standing standing, Reader reader) {
-        return standing.dolly().map(dolly -> dolly.castors().stream().map(CastorFacts::typeId).flatMap(Optional::stream).distinct()
-                .flatMap(id -> reader.read(new FactKey<>(StockFacts.CastorType.class, id)).stream()).toList()).orElse(List.of());
     }
 
     private static List<PartFacts> partsOn(Standing standing) {
@@ -76,9 +75,9 @@ public final class BoothTemperatureCheck extends VisitCheck {
         if (limit.isEmpty()) {
             return finding.cantSay("How much heat this stands is not in the files.", List.of("temperature limit of " + name + ": see the maker's sheet"));
         }
-        finding.against(new Amount(heat + ZERO_CELSIUS, Dimension.TEMPERATURE), new Amount(limit.get().si() + ZERO_CELSIUS, Dimension.TEMPERATURE),
+        finding.against(new Amount(heat + ZERO_CELSIUS, Dimension.TEMPERATURE), new Amount(limit.get().low() + ZERO_CELSIUS, Dimension.TEMPERATURE),
                 "maker's limit");
-        if (heat > limit.get().si()) {
+        if (heat > limit.get().low()) {
             return finding.remedy(Remedy.advice("Take it off or change it before the shell goes into the booth.")).say(Verdict.STOP, "The booth gets hotter than this stands.");
         }
         return finding.say(Verdict.HOLDS, "Stands the heat of the booth.");

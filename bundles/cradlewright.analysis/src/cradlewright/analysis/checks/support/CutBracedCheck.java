@@ -35,6 +35,11 @@ public final class CutBracedCheck extends VisitCheck {
         }
         List<String> loose = cut.braceIds().stream().flatMap(id -> CarFacts.find(car.braces(), id).stream())
                 .filter(brace -> !brace.fitted()).map(BraceFacts::name).toList();
+        List<String> absent = cut.braceIds().stream().filter(id -> CarFacts.find(car.braces(), id).isEmpty()).toList();
+        if (loose.isEmpty() && !absent.isEmpty()) {
+            return finding.cantSay("A brace that is named for this cut is not in the file.",
+                    absent.stream().map(id -> "the brace " + id + ": enter it, or name another one for " + cut.name()).toList());
+        }
         if (!loose.isEmpty()) {
             return finding.remedy(Remedy.advice("Fit " + String.join(", ", loose) + " and take the aperture readings, then cut."))
                     .say(Verdict.STOP, "Not yet braced: " + String.join(", ", loose) + (loose.size() == 1 ? " is" : " are") + " not fitted.");

@@ -27,18 +27,19 @@ public final class ShimStackCheck extends VisitCheck {
 
     @Override
     protected List<Finding> examine(Standing standing, Subject subject, Reader reader) {
-        return standing.supports().stream().filter(support -> support.shims().isPresent()).map(support -> examine(support, subject)).toList();
+        return standing.supports().stream().filter(support -> support.shims().filter(stack -> !stack.shims().isEmpty()).isPresent()).map(support -> examine(support, subject)).toList();
     }
 
     private Finding examine(Support support, Subject subject) {
         FindingBuilder finding = finding(subject, support.objectId(), support.name());
         int pieces = support.shims().get().pieces();
-        if (support.shims().get().height().isEmpty()) {
-            return finding.cantSay("A shim in this stack has no thickness.", List.of("thickness of each shim in the stack: measure it"));
-        }
         if (pieces > MOST_PIECES) {
             return finding.remedy(Remedy.advice("Replace thin shims by a thicker one until at most " + MOST_PIECES + " pieces are left."))
                     .say(Verdict.STOP, "The stack has " + pieces + " pieces; more than " + MOST_PIECES + " slip.");
+        }
+        if (support.shims().get().height().isEmpty()) {
+            return finding.cantSay("The shims in this stack are not all counted and measured.",
+                    List.of("number and thickness of each shim in the stack: count and measure them"));
         }
         return finding.say(pieces == MOST_PIECES ? Verdict.TIGHT : Verdict.HOLDS, "The stack has " + pieces + (pieces == 1 ? " piece." : " pieces."));
     }
