@@ -47,6 +47,10 @@ final class LoadSolver {
             return Loads.none(situation, Loads.Outcome.BROKE_OFF, "the calculation of the supports did not come to an end");
         }
         Ends ends = factored ? Ends.NONE : ends(problem);
+        if (!ends.settled()) {
+            return ends.falls() ? Loads.none(situation, Loads.Outcome.FALLS, "it may fall over at the unfavourable end of what is known")
+                    : Loads.none(situation, Loads.Outcome.BROKE_OFF, "the calculation at the ends of what is known did not come to an end");
+        }
         List<Carried> supports = setting.supports().stream().map(Support::contactId).map(id -> carried(id, solution, ends)).toList();
         List<Carried> castors = setting.floorContacts().stream().map(id -> carried(id, solution, ends)).toList();
         return new Loads(situation, Loads.Outcome.FOUND, "", supports, castors, factored ? members(solution) : List.of());
@@ -56,18 +60,25 @@ final class LoadSolver {
     private record Ends(Optional<GradientBounds> gradient, Optional<StiffnessSweep> sweep, Optional<StaticsBounds> statics) {
 
         private static final Ends NONE = new Ends(Optional.empty(), Optional.empty(), Optional.empty());
+
+        /** Tells whether everything that was asked came to an end: a listed answer without its ends must never pass for one. */
+        boolean settled() {
+            return gradient.map(g -> g.status() == SolveStatus.OK && g.endStatus() == SolveStatus.OK).orElse(true)
+                    && sweep.map(s -> s.status() == SolveStatus.OK).orElse(true) && statics.map(s -> s.status() == SolveStatus.OK).orElse(true);
+        }
+
+        boolean falls() {
+            return gradient.map(g -> g.endStatus() == SolveStatus.NO_EQUILIBRIUM).orElse(false);
+        }
     }
 
     private Ends ends(CoupledProblem problem) {
         GradientBounds gradient = GradientBounds.of(problem.matrices(), loadSlopes(problem), new double[problem.matrices().size()][4], covariance(), COVERAGE);
         StaticsBounds statics = problem.staticsBounds();
-        Optional<StiffnessSweep> sweep = Optional.empty();
-        if (setting.twistMatters()) {
-            sweep = Optional.of(StiffnessSweep.run(setting.softest(), ContactSetting.STIFFEST_SHELL, k -> setting.elastic(situation, k), problem))
-                    .filter(s -> s.status() == SolveStatus.OK);
-        }
-        return new Ends(Optional.of(gradient).filter(g -> g.status() == SolveStatus.OK), sweep,
-                Optional.of(statics).filter(s -> s.status() == SolveStatus.OK));
+        Optional<StiffnessSweep> sweep = setting.twistMatters()
+                ? Optional.of(StiffnessSweep.run(setting.softest(), ContactSetting.STIFFEST_SHELL, k -> setting.elastic(situation, k), problem))
+                : Optional.empty();
+        return new Ends(Optional.of(gradient), sweep, Optional.of(statics));
     }
 
     /** Change of the load with mass (kg) and the place of the balance point (m), one column each. */
