@@ -8,10 +8,21 @@ import cradlewright.analysis.checks.dolly.LooseCheck;
 import cradlewright.analysis.checks.dolly.MemberShearCheck;
 import cradlewright.analysis.checks.dolly.MemberStrengthCheck;
 import cradlewright.analysis.checks.dolly.SidewaysCheck;
+import cradlewright.analysis.checks.dolly.SlenderCheck;
 import cradlewright.analysis.checks.dolly.SteelNamedCheck;
+import cradlewright.analysis.checks.dolly.StrongerCheck;
+import cradlewright.analysis.checks.dolly.StrutCheck;
+import cradlewright.analysis.checks.dolly.TimberRailCheck;
+import cradlewright.analysis.checks.dolly.TwistCheck;
 import cradlewright.analysis.checks.gear.ExaminationCheck;
 import cradlewright.analysis.checks.gear.RatingCheck;
 import cradlewright.analysis.checks.gear.TagCheck;
+import cradlewright.analysis.checks.joint.BearingCheck;
+import cradlewright.analysis.checks.joint.BoltStrengthCheck;
+import cradlewright.analysis.checks.joint.MissingJointCheck;
+import cradlewright.analysis.checks.joint.PunchingCheck;
+import cradlewright.analysis.checks.joint.SpacingCheck;
+import cradlewright.analysis.checks.joint.WeldCheck;
 import cradlewright.analysis.checks.lift.ArmLoadCheck;
 import cradlewright.analysis.checks.lift.ArmReachCheck;
 import cradlewright.analysis.checks.lift.GuessedMassCheck;
@@ -55,7 +66,9 @@ public final class BuiltInChecks {
             new StandLoadCheck(), new StandIdleCheck(), new RatingCheck(), new TagCheck(),
             new SupportConditionCheck(), new SupportInCutCheck(), new CutBracedCheck(), new ShimStackCheck(),
             new BoothTemperatureCheck(),
-            new LooseCheck(), new SteelNamedCheck(), new MemberStrengthCheck(), new MemberShearCheck(), new SidewaysCheck(),
+            new LooseCheck(), new SteelNamedCheck(), new MemberStrengthCheck(), new MemberShearCheck(), new SidewaysCheck(), new StrutCheck(),
+            new SlenderCheck(), new TimberRailCheck(), new TwistCheck(), new StrongerCheck(),
+            new BoltStrengthCheck(), new BearingCheck(), new PunchingCheck(), new SpacingCheck(), new WeldCheck(), new MissingJointCheck(),
             new ExaminationCheck());
 
     private BuiltInChecks() {
