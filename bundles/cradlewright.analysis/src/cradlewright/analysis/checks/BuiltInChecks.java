@@ -2,6 +2,9 @@ package cradlewright.analysis.checks;
 
 import cradlewright.analysis.check.Check;
 import cradlewright.analysis.check.CheckCatalogue;
+import cradlewright.analysis.checks.castor.CastorCountCheck;
+import cradlewright.analysis.checks.castor.CastorLoadCheck;
+import cradlewright.analysis.checks.castor.CastorUnevenCheck;
 import cradlewright.analysis.checks.data.MissingMassCheck;
 import cradlewright.analysis.checks.data.VisitResolvedCheck;
 import cradlewright.analysis.checks.dolly.LooseCheck;
@@ -66,6 +69,7 @@ public final class BuiltInChecks {
             new StandLoadCheck(), new StandIdleCheck(), new RatingCheck(), new TagCheck(),
             new SupportConditionCheck(), new SupportInCutCheck(), new CutBracedCheck(), new ShimStackCheck(),
             new BoothTemperatureCheck(),
+            new CastorCountCheck(), new CastorLoadCheck(), new CastorUnevenCheck(),
             new LooseCheck(), new SteelNamedCheck(), new MemberStrengthCheck(), new MemberShearCheck(), new SidewaysCheck(), new StrutCheck(),
             new SlenderCheck(), new TimberRailCheck(), new TwistCheck(), new StrongerCheck(),
             new BoltStrengthCheck(), new BearingCheck(), new PunchingCheck(), new SpacingCheck(), new WeldCheck(), new MissingJointCheck(),

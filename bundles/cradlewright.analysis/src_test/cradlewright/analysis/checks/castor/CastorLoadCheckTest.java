@@ -1,0 +1,94 @@
+package cradlewright.analysis.checks.castor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.testshop.RollingShop;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Shell 760 kg and dolly 140 kg with the common balance point at 0.15 m behind the middle and 0.05 m to the right. Four equal
+ * springs under a
+ * rigid load: n/4 (1 + x x_i/0.64 + y y_i/0.16) with 225 kg each in the middle; rear right 225 (1 + 0.1875 + 0.125) = 295.3125
+ * kg (statics,
+ * sum of x_i squared 4 times 0.64, of y_i squared 4 times 0.16). Over a joint 1.4 times (common practice): 413.4375 kg. Settled
+ * unevenness 3 mm; the castors are so soft that a hole of 3 mm takes (3 mm k)/4 off or on: k = 1 kN/mm gives 76.48 kg.
+ */
+class CastorLoadCheckTest {
+
+    private static final double JOINT = 1.4 * 295.3125;
+
+    private static RollingShop shop(double rated) {
+        return new RollingShop().weighs(760, 0).commonBalance(0.15, 0.05, 0.8).stiffness(1e6)
+                .rated(Optional.of(RollingShop.measured(rated)));
+    }
+
+    private static Finding rearRight(RollingShop shop) {
+        List<Finding> findings = shop.ask(new CastorLoadCheck());
+        assertEquals(4, findings.size(), findings::toString);
+        return findings.get(3);
+    }
+
+    @Test
+    void holdsStandsTightAndStops() {
+        Finding holds = rearRight(shop(JOINT / 0.89));
+        assertEquals(JOINT, holds.demand().orElseThrow().si(), 1e-6 * JOINT);
+        assertEquals("rolled over a joint in the floor", holds.situation());
+        assertEquals(Verdict.HOLDS, holds.verdict());
+        assertEquals(Verdict.TIGHT, rearRight(shop(JOINT / 0.91)).verdict());
+        assertEquals(Verdict.STOP, rearRight(shop(JOINT / 1.01)).verdict());
+    }
+
+    @Test
+    void aHoleUnderAStiffCastorCounts() {
+        RollingShop shop = shop(1000).stiffness(1.6e6);
+        // The hole takes k d/4 off its own castor and the one across, and puts it on the other two: 1.6e6 x 0.003/4 = 1200 N.
+        Finding finding = rearRight(shop);
+        double hole = 295.3125 + 1200 / 9.80665;
+        assertEquals(Math.max(hole, JOINT), finding.demand().orElseThrow().si(), 0.01);
+        assertTrue(hole > JOINT);
+        assertTrue(finding.situation().endsWith("in a hole"));
+    }
+
+    @Test
+    void massesCountAtTheirUpperEnd() {
+        // Shell alone: common x = 0.15 comes from the shell at 0.15 x 900/760; every kg of it at rear right gives (1 + 0.1875 s
+        // + 0.125 s)/4.
+        double s = 900.0 / 760;
+        double perKilogram = 0.25 * (1 + 0.3125 * s);
+        Finding finding = rearRight(shop(1000).weighs(760, 10));
+        assertEquals(JOINT + 1.4 * 20 * perKilogram, finding.demand().orElseThrow().si(), 1e-3);
+    }
+
+    @Test
+    void remediesAreWorkedOut() {
+        // Without the joint the hole governs: 295.3125 + 76.48 = 371.79 kg, 0.908 of the rating of 413.4375/1.01 = 409.34 kg.
+        RollingShop shop = shop(JOINT / 1.01).has(RollingShop.type("larger", 700, 0.16)).has(RollingShop.type("largest", 2000,
+                0.2));
+        List<Remedy> remedies = rearRight(shop).remedies();
+        assertEquals(new Remedy("Do not roll it over joints while it is this heavy.", Optional.of(Verdict.TIGHT)),
+                remedies.get(0));
+        // Statics allow 506.25 kg on this castor, times 1.4 = 708.75 kg: the type for 700 kg would stop, the next one holds.
+        assertEquals(new Remedy("Fit castors of the type largest.", Optional.of(Verdict.HOLDS)), remedies.get(1));
+    }
+
+    @Test
+    void cantSayWithoutRatingOrMass() {
+        Finding finding = rearRight(shop(1).rated(Optional.empty()));
+        assertEquals(Verdict.CANT_SAY, finding.verdict());
+        assertEquals(List.of("rated load of castor type: from its maker"), finding.missing());
+        List<Finding> findings = new RollingShop().ask(new CastorLoadCheck());
+        assertEquals(1, findings.size());
+        assertEquals(List.of("the mass of what is carried"), findings.get(0).missing());
+    }
+
+    @Test
+    void notAskedOnFeet() {
+        assertEquals(List.of(), shop(1).feet(0.6, true).ask(new CastorLoadCheck()));
+    }
+}

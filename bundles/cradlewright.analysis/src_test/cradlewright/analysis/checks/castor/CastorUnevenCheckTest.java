@@ -1,0 +1,117 @@
+package cradlewright.analysis.checks.castor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.load.Loads;
+import cradlewright.analysis.load.LoadsKey;
+import cradlewright.analysis.load.Situation;
+import cradlewright.analysis.testshop.RollingShop;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * 900 kg on castors at 0.8 m and 0.4 m, balance point at 0.15 m and 0.05 m towards one of them. Three-support statics: without
+ * the castor
+ * diagonally across that one carries 900 (0.5 + 0.05/0.8) = 506.25 kg (moments about the line through the other two; enumerated
+ * by hand).
+ */
+class CastorUnevenCheckTest {
+
+    private static final double WORST = 506.25;
+
+    private static RollingShop shop(double rated) {
+        return new RollingShop().weighs(760, 0).commonBalance(0.15, 0.05, 0.8).rated(Optional.of(RollingShop.measured(rated)));
+    }
+
+    private static Finding rearRight(RollingShop shop) {
+        List<Finding> findings = shop.ask(new CastorUnevenCheck());
+        assertEquals(4, findings.size(), findings::toString);
+        return findings.get(3);
+    }
+
+    @Test
+    void holdsStandsTightAndStops() {
+        Finding holds = rearRight(shop(WORST / 0.89));
+        assertEquals(WORST, holds.demand().orElseThrow().si(), 1e-9 * WORST);
+        assertEquals(Verdict.HOLDS, holds.verdict());
+        assertEquals(Verdict.TIGHT, rearRight(shop(WORST / 0.91)).verdict());
+        assertEquals(Verdict.STOP, rearRight(shop(WORST / 1.01)).verdict());
+    }
+
+    @Test
+    void tradeRuleStandsBeside() {
+        // (140 + 760)/(4 - 1) = 300 kg.
+        assertEquals(300, rearRight(shop(1000)).inputs().get(1).amount().si(), 1e-9);
+    }
+
+    @Test
+    void knownStiffnessLeavesTheStopToTheLoads() {
+        assertEquals(Verdict.TIGHT, rearRight(shop(WORST / 1.01).stiffness(1e6)).verdict());
+    }
+
+    @Test
+    void isTheBoundThatTheCoupledStaticsGive() {
+        RollingShop shop = shop(1000);
+        Loads rest = shop.read(new LoadsKey("car", "visit", Situation.atRest(), false));
+        List<Finding> findings = shop.ask(new CastorUnevenCheck());
+        for (int i = 0; i < 4; i++) {
+            assertEquals(rest.castors().get(i).most() / 9.80665, findings.get(i).demand().orElseThrow().si(), 1e-6);
+        }
+    }
+
+    @Test
+    void theBalancePointCountsAtItsWorstPlace() {
+        // Standard uncertainty 0.02 m of the shell: 0.04 x 760/900 m of both.
+        double expected = scan(0.04 * 760 / 900);
+        assertEquals(expected, rearRight(shop(1000).balanceOff(0.02)).demand().orElseThrow().si(), 1e-6 * expected);
+    }
+
+    @Test
+    void theBalancePointMayBeWorstInTheMiddleOfItsBox() {
+        // So wide a box that a line through two castors crosses it: the greatest load no longer lies at a corner of the box.
+        RollingShop shop = new RollingShop().weighs(760, 0).commonBalance(0.15, 0.09, 0.8).balanceOff(0.06);
+        double off = 0.12 * 760 / 900;
+        double most = 0;
+        for (int i = -200; i <= 200; i++) {
+            for (int j = -200; j <= 200; j++) {
+                most = Math.max(most, bound(0.15 + off * i / 200, -(0.09 + off * j / 200)));
+            }
+        }
+        assertEquals(most, shop.ask(new CastorUnevenCheck()).get(2).demand().orElseThrow().si(), 0.002 * most);
+    }
+
+    /** Brute force: the greatest share of the castor at (0.8, 0.4) over a fine grid of balance points. */
+    private static double scan(double off) {
+        double most = 0;
+        for (int i = -50; i <= 50; i++) {
+            for (int j = -50; j <= 50; j++) {
+                double x = 0.15 + off * i / 50;
+                double y = 0.05 + off * j / 50;
+                most = Math.max(most, bound(x, y));
+            }
+        }
+        return most;
+    }
+
+    /** Largest load of the castor at (0.8, 0.4) that balances with no castor pulling: what its end and its side carry. */
+    private static double bound(double x, double y) {
+        return 900 * Math.min(0.5 + x / 1.6, 0.5 + y / 0.8);
+    }
+
+    @Test
+    void largerCastorsAreProven() {
+        List<Remedy> remedies = rearRight(shop(WORST / 1.01).has(RollingShop.type("larger", 600, 0.16))).remedies();
+        assertEquals(new Remedy("Fit castors of the type larger.", Optional.of(Verdict.HOLDS)), remedies.get(0));
+    }
+
+    @Test
+    void cantSayWithoutRatingOrMass() {
+        assertEquals(Verdict.CANT_SAY, rearRight(shop(1).rated(Optional.empty())).verdict());
+        List<Finding> findings = new RollingShop().ask(new CastorUnevenCheck());
+        assertEquals(List.of(Verdict.CANT_SAY), findings.stream().map(Finding::verdict).toList());
+    }
+}
