@@ -140,7 +140,8 @@ public final class FrameShop {
 
     /** Returns a member with joints at its ends. */
     public static MemberFacts joined(MemberFacts m, Optional<String> from, Optional<String> to) {
-        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), m.hingeFrom(), m.hingeTo(), from, to,
+        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), m.hingeFrom(), m.hingeTo(),
+                from, to,
                 m.unbraced());
     }
 
@@ -177,11 +178,13 @@ public final class FrameShop {
         for (String side : List.of("left", "right")) {
             for (int i = 1; i <= 2; i++) {
                 contacts.add(contact(side + i, at(side, i)));
-                fixtures.add(new FixtureFacts("fixture-" + side + i, "fixture " + side + i, Optional.of(side + i), Optional.empty(), Vec3.ZERO,
+                fixtures.add(new FixtureFacts("fixture-" + side + i, "fixture " + side + i, Optional.of(side + i), Optional.empty(),
+                        Vec3.ZERO,
                         Optional.empty(), Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty()));
             }
         }
-        SetupFacts setup = new SetupFacts("setup", "setup", List.of("shell"), CarrierKind.DOLLY, Optional.of("dolly"), Optional.empty(), Optional.empty(),
+        SetupFacts setup = new SetupFacts("setup", "setup", List.of("shell"), CarrierKind.DOLLY, Optional.of("dolly"), Optional.empty(),
+                Optional.empty(),
                 Vec3.ZERO, 0, contacts);
         VisitFacts visit = new VisitFacts("visit", "visit", Optional.of("stage"), Optional.of("setup"), Optional.empty(), Optional.empty());
         facts.put("car", new CarFacts("car", "Car", true, List.of(shell), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
@@ -191,8 +194,10 @@ public final class FrameShop {
     }
 
     private static ContactFacts contact(String id, Vec3 at) {
-        return new ContactFacts(id, id, Optional.empty(), Optional.empty(), Optional.of(at), Optional.of("fixture-" + id), Optional.empty(), Vec3.UP,
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(measured(0)), Optional.of(measured(1e-7)), Optional.empty());
+        return new ContactFacts(id, id, Optional.empty(), Optional.empty(), Optional.of(at), Optional.of("fixture-" + id),
+                Optional.empty(), Vec3.UP,
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(measured(0)), Optional.of(measured(1e-7)),
+                        Optional.empty());
     }
 
     private DollyFacts dolly(List<FixtureFacts> fixtures) {

@@ -33,7 +33,8 @@ public abstract class DollyCheck implements Check {
 
     @Override
     public final List<Finding> examine(Subject subject, Reader reader) {
-        return reader.read(new FactKey<>(DollyFacts.class, subject.ownerId())).map(dolly -> examine(dolly, subject, reader)).orElse(List.of());
+        return reader.read(new FactKey<>(DollyFacts.class, subject.ownerId())).map(dolly -> examine(dolly, subject, reader))
+                .orElse(List.of());
     }
 
     /** Answers the question for a dolly. */

@@ -57,7 +57,8 @@ public abstract class FrameCheck extends VisitCheck {
         }
         List<Loads> found = all.stream().filter(Loads::found).toList();
         List<Finding> findings = found.isEmpty() ? List.of() : judge(standing, members(dolly.get(), found, reader), subject, reader);
-        Optional<Loads> open = all.stream().filter(l -> l.outcome() == Loads.Outcome.MISSING || l.outcome() == Loads.Outcome.BROKE_OFF).findFirst();
+        Optional<Loads> open = all.stream().filter(l -> l.outcome() == Loads.Outcome.MISSING || l.outcome() == Loads.Outcome.BROKE_OFF)
+                .findFirst();
         if (open.isEmpty()) {
             return findings;
         }

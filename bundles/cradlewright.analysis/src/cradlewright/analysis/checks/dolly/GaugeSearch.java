@@ -52,14 +52,18 @@ final class GaugeSearch {
     Remedy thicker(Function<SectionShape, Optional<Verdict>> judge, Verdict now) {
         Optional<StockFacts.Section> section = member.facts().sectionId().flatMap(this::section);
         return section.flatMap(s -> fromStock(s, judge, now).or(() -> rolled(s, judge, now)))
-                .orElseGet(() -> Remedy.advice("Take a stronger shape for " + member.facts().name() + ", or put a support nearer to a castor."));
+                .orElseGet(() -> Remedy.advice("Take a stronger shape for " + member.facts().name()
+                        + ", or put a support nearer to a castor."));
     }
 
     private Optional<Remedy> fromStock(StockFacts.Section section, Function<SectionShape, Optional<Verdict>> judge, Verdict now) {
-        Stream<StockFacts.Section> thickerOnes = reader.read(new IdsKey<>(StockFacts.Section.class)).stream().flatMap(id -> section(id).stream())
-                .filter(other -> sameButThicker(section, other)).sorted(Comparator.comparingDouble(other -> thickness(other).orElseThrow().si()));
+        Stream<StockFacts.Section> thickerOnes = reader.read(new IdsKey<>(StockFacts.Section.class)).stream()
+                .flatMap(id -> section(id).stream())
+                .filter(other -> sameButThicker(section, other))
+                        .sorted(Comparator.comparingDouble(other -> thickness(other).orElseThrow().si()));
         return thickerOnes.flatMap(other -> better(other, judge, now)
-                .map(after -> Remedy.proven("Take " + other.name() + " from stock for it: the same shape, thicker.", after)).stream()).findFirst();
+                .map(after -> Remedy.proven("Take " + other.name() + " from stock for it: the same shape, thicker.", after)).stream())
+                        .findFirst();
     }
 
     private Optional<Remedy> rolled(StockFacts.Section section, Function<SectionShape, Optional<Verdict>> judge, Verdict now) {
@@ -144,7 +148,8 @@ final class GaugeSearch {
         if (section instanceof StockFacts.Flat s) {
             return List.of(s.height(), s.width());
         }
-        return section instanceof StockFacts.Tee s ? List.of(s.flangeWidth(), s.flangeThickness(), s.webHeight(), s.webThickness()) : List.of();
+        return section instanceof StockFacts.Tee s ? List.of(s.flangeWidth(), s.flangeThickness(), s.webHeight(), s.webThickness())
+                : List.of();
     }
 
     private static StockFacts.Section scaled(StockFacts.Section section, double factor) {

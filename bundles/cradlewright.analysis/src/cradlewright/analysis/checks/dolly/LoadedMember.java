@@ -25,7 +25,8 @@ import java.util.function.Function;
  * @param steel its steel, nothing when nobody said
  * @param taken what it carries, under factored loads
  */
-public record LoadedMember(MemberFacts facts, double length, boolean upright, Optional<SectionShape> shape, Optional<StockFacts.Steel> steel,
+public record LoadedMember(MemberFacts facts, double length, boolean upright, Optional<SectionShape> shape,
+        Optional<StockFacts.Steel> steel,
         List<Taken> taken) {
 
     /** What the member carries in one situation. */

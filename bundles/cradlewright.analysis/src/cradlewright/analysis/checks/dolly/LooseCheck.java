@@ -18,7 +18,8 @@ public final class LooseCheck extends DollyCheck {
 
     /** Creates the check. */
     public LooseCheck() {
-        super(new CheckInfo("dolly.loose", "Do the members of the dolly hold together?", "statics: every member joined so that nothing moves freely",
+        super(new CheckInfo("dolly.loose", "Do the members of the dolly hold together?",
+                "statics: every member joined so that nothing moves freely",
                 Cautions.STRUCTURE, List.of("section of each member", "places of its ends", "which ends are hinged"), List.of()));
     }
 
@@ -31,7 +32,8 @@ public final class LooseCheck extends DollyCheck {
         FindingBuilder finding = finding(subject, dolly.id(), dolly.name());
         if (!body.loose().isEmpty()) {
             finding.remedy(Remedy.advice("Join these members firmly at both ends, or take hinges out of the record that are none."));
-            return List.of(finding.say(Verdict.STOP, "The dolly hangs loose: nothing keeps these in place: " + String.join(", ", body.loose()) + "."));
+            return List.of(finding.say(Verdict.STOP, "The dolly hangs loose: nothing keeps these in place: "
+                    + String.join(", ", body.loose()) + "."));
         }
         if (body.frame().isEmpty()) {
             List<String> missing = body.missing().isEmpty() ? List.of("section and ends of each member") : body.missing();

@@ -6,8 +6,11 @@ import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.dolly.LoadedMember.Used;
 import cradlewright.analysis.dolly.SectionShape;
 import cradlewright.mechanics.steel.CrossSectionCheck;
+import cradlewright.mechanics.steel.MemberForces;
 import cradlewright.mechanics.steel.Steel;
 import cradlewright.mechanics.steel.SteelFormulas;
+import cradlewright.mechanics.steel.Utilisation;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,14 +24,22 @@ public final class MemberStrengthCheck extends SteelMemberCheck {
     public MemberStrengthCheck() {
         super(new CheckInfo("dolly.member", "Is each member of the dolly strong enough?", "EN 1993-1-1 6.2, EN 1993-1-5 for thin walls",
                 Cautions.STRUCTURE, List.of("section and steel of each member", "places of its ends", "what stands on the dolly"),
-                List.of(SteelFormulas.AXIAL, SteelFormulas.BENDING, SteelFormulas.SHEAR, SteelFormulas.SHEAR_REDUCTION, SteelFormulas.TORSION,
-                        SteelFormulas.LINEAR_SUM, SteelFormulas.YIELD_CRITERION, SteelFormulas.CLASS_LIMITS, SteelFormulas.EFFECTIVE_WIDTH)));
+                List.of(SteelFormulas.AXIAL, SteelFormulas.BENDING, SteelFormulas.SHEAR, SteelFormulas.SHEAR_REDUCTION,
+                        SteelFormulas.TORSION,
+                        SteelFormulas.LINEAR_SUM, SteelFormulas.YIELD_CRITERION, SteelFormulas.CLASS_LIMITS,
+                                SteelFormulas.EFFECTIVE_WIDTH)));
     }
 
     @Override
     Optional<Used> worst(LoadedMember member, SectionShape shape, double yield) {
         CrossSectionCheck check = new CrossSectionCheck(shape.properties(), yield, Steel.GAMMA_M0);
-        return member.worst(taken -> taken.forces().stream().map(check::governing).toList());
+        return member.worst(taken -> taken.forces().stream().map(forces -> governing(check, forces)).toList());
+    }
+
+    /** Where shear alone is beyond its limit nothing is left for bending, and a use of bending would be a number without meaning. */
+    private static Utilisation governing(CrossSectionCheck check, MemberForces forces) {
+        return check.check(forces).stream().filter(use -> use.formulaId().equals(SteelFormulas.SHEAR.id()) && !use.holds())
+                .max(Comparator.comparingDouble(Utilisation::ratio)).orElseGet(() -> check.governing(forces));
     }
 
     @Override

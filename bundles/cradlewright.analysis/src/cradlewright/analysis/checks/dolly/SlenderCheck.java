@@ -30,7 +30,8 @@ public final class SlenderCheck extends DollyCheck {
     /** Creates the check. */
     public SlenderCheck() {
         super(new CheckInfo("dolly.slender", "Are the walls of the members thick enough for their width?",
-                "EN 1993-1-1 Table 5.2, EN 1993-1-3 Table 5.1 (from memory)", Cautions.STRUCTURE, List.of("section and steel of each member"),
+                "EN 1993-1-1 Table 5.2, EN 1993-1-3 Table 5.1 (from memory)", Cautions.STRUCTURE,
+                        List.of("section and steel of each member"),
                 List.of(SteelFormulas.CLASS_LIMITS, SteelFormulas.SHEET_RANGE, SteelFormulas.EFFECTIVE_WIDTH)));
     }
 
@@ -41,7 +42,8 @@ public final class SlenderCheck extends DollyCheck {
 
     private Optional<Finding> examine(MemberFacts member, Subject subject, Reader reader) {
         Optional<SectionShape> shape = member.sectionId().flatMap(id -> reader.read(new SectionKey(id))).filter(s -> !s.timber());
-        Optional<Double> yield = member.steelId().flatMap(id -> reader.read(new FactKey<>(StockFacts.Steel.class, id))).flatMap(StockFacts.Steel::fy)
+        Optional<Double> yield = member.steelId().flatMap(id -> reader.read(new FactKey<>(StockFacts.Steel.class, id)))
+                .flatMap(StockFacts.Steel::fy)
                 .map(Value::high).filter(fy -> fy > 0);
         if (shape.isEmpty()) {
             return Optional.empty();
@@ -53,10 +55,10 @@ public final class SlenderCheck extends DollyCheck {
                             List.of("a wall within the limits of the rules, or a load test of this member")));
         }
         return yield.filter(fy -> slender(shape.get(), fy)).map(fy -> tube(shape.get())
-                ? finding.cantSay("The wall of this round tube is so thin that it dents before it yields, and the rules used here do not cover that.",
+                ? finding.cantSay("The wall of this round tube is so thin that it dents before it yields: no rule used here covers it.",
                         List.of("a tube with a thicker wall"))
-                : finding.say(Verdict.HOLDS, "A wall of this member buckles before it yields (class four). Only what stays in work of it is counted, "
-                        + "and dents weaken it more than a thick wall."));
+                : finding.say(Verdict.HOLDS, "A wall of this member buckles before it yields (class four). Only what goes on "
+                        + "carrying is counted, and dents weaken it more than a thick wall."));
     }
 
     /** Tells whether the section is of class four under push along it or bending over its height either way. */

@@ -40,7 +40,8 @@ abstract class SteelMemberCheck extends FrameCheck {
     @Override
     protected final List<Finding> judge(Standing standing, List<LoadedMember> members, Subject subject, Reader reader) {
         double margin = settings(reader).tightMargin();
-        return members.stream().filter(member -> !member.timber()).flatMap(member -> judge(member, margin, subject, reader).stream()).toList();
+        return members.stream().filter(member -> !member.timber()).flatMap(member -> judge(member, margin, subject, reader).stream())
+                .toList();
     }
 
     private Optional<Finding> judge(LoadedMember member, double margin, Subject subject, Reader reader) {
@@ -72,7 +73,8 @@ abstract class SteelMemberCheck extends FrameCheck {
         finding.input("yield strength", UseWords.stress(yield), member.steel().orElseThrow().name());
         inputs(finding, member);
         if (verdict == Verdict.STOP) {
-            finding.remedy(new GaugeSearch(reader, member).thicker(shape -> worst(member, shape, yield).map(u -> verdict(u, margin)), verdict));
+            finding.remedy(new GaugeSearch(reader, member).thicker(shape -> worst(member, shape, yield).map(u -> verdict(u, margin)),
+                    verdict));
         }
         return finding.say(verdict, words(verdict, used));
     }

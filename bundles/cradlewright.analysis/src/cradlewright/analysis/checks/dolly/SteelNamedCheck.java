@@ -28,10 +28,12 @@ public final class SteelNamedCheck extends DollyCheck {
         if (steel.isEmpty()) {
             return List.of();
         }
-        List<Finding> open = steel.stream().filter(member -> !known(member, reader)).map(member -> finding(subject, member.id(), member.name())
+        List<Finding> open = steel.stream().filter(member -> !known(member, reader))
+                .map(member -> finding(subject, member.id(), member.name())
                 .cantSay("Nobody said what steel this member is made of.",
                         List.of("steel of " + member.name() + ", with its yield strength: read it off the delivery note"))).toList();
-        return open.isEmpty() ? List.of(finding(subject, dolly.id(), dolly.name()).say(Verdict.HOLDS, "The steel of every member is known."))
+        return open.isEmpty() ? List.of(finding(subject, dolly.id(), dolly.name())
+                .say(Verdict.HOLDS, "The steel of every member is known."))
                 : open;
     }
 

@@ -39,7 +39,8 @@ public final class StrongerCheck extends FrameCheck {
         DollyFacts dolly = standing.dolly().orElseThrow();
         boolean known = members.size() == dolly.members().size()
                 && members.stream().allMatch(member -> !member.timber() && member.shape().isPresent() && member.yield().isPresent());
-        return known ? most(members).filter(used -> used.use().ratio() < FAR_BELOW).map(used -> List.of(say(used, dolly, subject))).orElse(List.of())
+        return known ? most(members).filter(used -> used.use().ratio() < FAR_BELOW).map(used -> List.of(say(used, dolly, subject)))
+                .orElse(List.of())
                 : List.of();
     }
 
@@ -61,7 +62,8 @@ public final class StrongerCheck extends FrameCheck {
         String words = times < FIRST + TIMES.length ? "about " + TIMES[times - FIRST] + " times" : "more than nine times";
         FindingBuilder finding = finding(subject, dolly.id(), dolly.name()).situation(used.situation().words())
                 .against(Amount.ratio(used.use().ratio()), Amount.ratio(1), "design resistance of the most used member, loads factored");
-        return finding.say(Verdict.HOLDS, "The members of the dolly are " + words + " stronger than this load asks. Thinner sheet would do; sag and "
+        return finding.say(Verdict.HOLDS, "The members of the dolly are " + words
+                + " stronger than this load asks. Thinner sheet would do; sag and "
                 + "rust are other reasons to keep it.");
     }
 }

@@ -56,11 +56,13 @@ public final class StrutCheck extends SteelMemberCheck {
         double resistanceZ = Math.min(check.bendingResistanceZ(1), check.bendingResistanceZ(-1));
         double eulerY = FlexuralBuckling.eulerForce(section.iy(), length);
         double eulerZ = FlexuralBuckling.eulerForce(section.iz(), length);
-        return member.worst(taken -> pressed.contains(taken) ? List.of(sum(taken, member, shape, yield, buckling, eulerY, resistanceZ, eulerZ))
+        return member.worst(taken -> pressed.contains(taken)
+                ? List.of(sum(taken, member, shape, yield, buckling, eulerY, resistanceZ, eulerZ))
                 : List.<Utilisation>of());
     }
 
-    private static Utilisation sum(Taken taken, LoadedMember member, SectionShape shape, double yield, FlexuralBuckling buckling, double eulerY,
+    private static Utilisation sum(Taken taken, LoadedMember member, SectionShape shape, double yield, FlexuralBuckling buckling,
+            double eulerY,
             double resistanceZ, double eulerZ) {
         double my = largest(taken, MemberForces::my);
         double resistanceY = my == 0 ? new CrossSectionCheck(shape.properties(), yield, Steel.GAMMA_M1).bendingResistanceY(1)
@@ -98,6 +100,6 @@ public final class StrutCheck extends SteelMemberCheck {
 
     @Override
     String notCovered() {
-        return "a channel, flat or tube with a wall that is not too thin in its place: the rules for pressed and bent members do not cover others";
+        return "a channel, flat or tube in its place, its wall not too thin: the rules for pressed and bent members do not cover others";
     }
 }

@@ -42,8 +42,10 @@ public final class TimberRailCheck extends FrameCheck {
 
     /** Creates the check. */
     public TimberRailCheck() {
-        super(new CheckInfo("dolly.timber", "Are the timber rails strong enough?", "EN 1995-1-1 6.1.6 and 6.1.7, EN 338", Cautions.STRUCTURE,
-                List.of("height, width and strength class of each timber rail", "what stands on the dolly", "whether the place is under a roof"),
+        super(new CheckInfo("dolly.timber", "Are the timber rails strong enough?", "EN 1995-1-1 6.1.6 and 6.1.7, EN 338",
+                Cautions.STRUCTURE,
+                List.of("height, width and strength class of each timber rail", "what stands on the dolly",
+                        "whether the place is under a roof"),
                 List.of(TimberFormulas.BENDING, TimberFormulas.SHEAR, TimberFormulas.K_MOD, TimberFormulas.DEPTH_FACTOR)));
     }
 
@@ -78,7 +80,8 @@ public final class TimberRailCheck extends FrameCheck {
                 + timber.get().grade + ", EN 1995-1-1, loads factored");
         finding.input("share of strength for duration and damp", Amount.ratio(damp.modification(duration(most.situation))),
                 (damp == ServiceClass.OUTDOORS ? "out of doors" : "under a roof, assumed unless the place is out of doors")
-                        + (duration(most.situation) == LoadDuration.LONG ? "; stands for months, assumed" : "; lasts less than a week, assumed"));
+                        + (duration(most.situation) == LoadDuration.LONG ? "; stands for months, assumed"
+                                : "; lasts less than a week, assumed"));
         if (verdict == Verdict.STOP) {
             finding.remedy(deeper(member, timber.get(), damp, margin));
         }
@@ -97,7 +100,8 @@ public final class TimberRailCheck extends FrameCheck {
     }
 
     private static Optional<Timber> timber(LoadedMember member, Reader reader) {
-        Optional<StockFacts.TimberRail> rail = member.facts().sectionId().flatMap(id -> reader.read(new FactKey<>(StockFacts.TimberRail.class, id)));
+        Optional<StockFacts.TimberRail> rail = member.facts().sectionId()
+                .flatMap(id -> reader.read(new FactKey<>(StockFacts.TimberRail.class, id)));
         Optional<TimberClass> grade = rail.flatMap(StockFacts.TimberRail::timberId)
                 .flatMap(id -> reader.read(new FactKey<>(StockFacts.Timber.class, id))).flatMap(timber -> grade(timber.name()));
         Optional<Double> width = rail.flatMap(StockFacts.TimberRail::width).map(Value::low).filter(w -> w > 0);
@@ -123,7 +127,8 @@ public final class TimberRailCheck extends FrameCheck {
     }
 
     private static boolean alongMatters(LoadedMember member, Timber timber, ServiceClass damp) {
-        return member.taken().stream().anyMatch(taken -> taken.forces().stream().anyMatch(forces -> Math.abs(forces.n()) / (timber.width * timber.depth)
+        return member.taken().stream().anyMatch(taken -> taken.forces().stream()
+                .anyMatch(forces -> Math.abs(forces.n()) / (timber.width * timber.depth)
                 > NEGLIGIBLE * rail(timber, damp, taken.situation()).bendingStrength()));
     }
 

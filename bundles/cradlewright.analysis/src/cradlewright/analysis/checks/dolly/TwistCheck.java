@@ -23,7 +23,8 @@ public final class TwistCheck extends FrameCheck {
 
     /** Creates the check. */
     public TwistCheck() {
-        super(new CheckInfo("dolly.twist", "Does the dolly stay straight enough under the car?", "common practice, no source", Cautions.SUPPORTS,
+        super(new CheckInfo("dolly.twist", "Does the dolly stay straight enough under the car?", "common practice, no source",
+                Cautions.SUPPORTS,
                 List.of("section of each member", "places of its ends", "what stands on the dolly", "allowed twist while working"),
                 List.of(FrameFormulas.ALONG_MEMBER)));
     }
@@ -32,17 +33,20 @@ public final class TwistCheck extends FrameCheck {
     protected List<Finding> judge(Standing standing, List<LoadedMember> members, Subject subject, Reader reader) {
         double allowed = settings(reader).shimTolerance().working();
         double margin = settings(reader).tightMargin();
-        return members.stream().flatMap(member -> member.taken().stream().filter(taken -> taken.situation().kind() == Situation.Kind.AT_REST)
+        return members.stream().flatMap(member -> member.taken().stream()
+                .filter(taken -> taken.situation().kind() == Situation.Kind.AT_REST)
                 .map(taken -> new Bent(member, taken.load().sag()))).max(Comparator.comparingDouble(Bent::sag))
                 .map(bent -> List.of(say(bent, allowed, margin, subject))).orElse(List.of());
     }
 
     private Finding say(Bent bent, double allowed, double margin, Subject subject) {
         Verdict verdict = Verdict.of(bent.sag, allowed, margin);
-        FindingBuilder finding = finding(subject, bent.member.facts().id(), bent.member.facts().name()).situation(Situation.atRest().words())
+        FindingBuilder finding = finding(subject, bent.member.facts().id(), bent.member.facts().name())
+                .situation(Situation.atRest().words())
                 .against(Amount.length(bent.sag), Amount.length(allowed), "twist allowed while working, as the shop settled it");
         if (verdict != Verdict.HOLDS) {
-            finding.remedy(Remedy.advice("Set the shims with the car standing on the dolly, measure again, or stiffen " + bent.member.facts().name() + "."));
+            finding.remedy(Remedy.advice("Set the shims with the car standing on the dolly, measure again, or stiffen "
+                    + bent.member.facts().name() + "."));
         }
         String what = " Its sag is reckoned between its own ends and with the loads raised as for strength, so the true one is smaller.";
         return finding.say(verdict, switch (verdict) {

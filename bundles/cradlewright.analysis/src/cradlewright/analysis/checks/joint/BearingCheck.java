@@ -23,7 +23,8 @@ public final class BearingCheck extends BoltCheck {
     public BearingCheck() {
         super(new CheckInfo("joint.bearing", "Does the sheet around the bolts stand up to their push?",
                 "EN 1993-1-8 Table 3.4, thin sheet EN 1993-1-3 Table 8.4", Cautions.JOINTS,
-                List.of("bolts as for their strength", "distances to end and edge", "thickness and steel of plate and member", "shape of the holes"),
+                List.of("bolts as for their strength", "distances to end and edge", "thickness and steel of plate and member",
+                        "shape of the holes"),
                 List.of(JointFormulas.BEARING, JointFormulas.BEARING_THIN_SHEET, JointFormulas.SINGLE_LAP, JointFormulas.GROUP_IN_PLANE)));
     }
 
@@ -51,14 +52,16 @@ public final class BearingCheck extends BoltCheck {
         for (Bolts.Sheet sheet : sheets) {
             double resistance = Math.min(resistance(bolts, sheet, along), resistance(bolts, sheet, across));
             uses.add(new JointUse("the hole in " + sheet.name(), force.shear(), resistance, Dimension.FORCE,
-                    sheet.thickness().orElseThrow() < Bearing.THICK_FROM ? "EN 1993-1-3 Table 8.4" : "EN 1993-1-8 Table 3.4", action.situation()));
+                    sheet.thickness().orElseThrow() < Bearing.THICK_FROM ? "EN 1993-1-3 Table 8.4" : "EN 1993-1-8 Table 3.4",
+                    action.situation()));
         }
         return uses;
     }
 
     private static double resistance(Bolts bolts, Bolts.Sheet sheet, HolePosition position) {
         HoleKind hole = bolts.holes() == JointFacts.Holes.OVERSIZE ? HoleKind.OVERSIZE : HoleKind.NORMAL;
-        Bearing bearing = new Bearing(bolts.size().diameter(), bolts.hole(), sheet.thickness().orElseThrow(), sheet.ultimate().orElseThrow(),
+        Bearing bearing = new Bearing(bolts.size().diameter(), bolts.hole(), sheet.thickness().orElseThrow(),
+                sheet.ultimate().orElseThrow(),
                 bolts.grade().ultimateStrength(), position, hole, BoltResistance.GAMMA_M2);
         boolean oneRow = bolts.rows() == 1 || bolts.columns() == 1;
         return oneRow ? Math.min(bearing.resistance(), bearing.singleLapLimit()) : bearing.resistance();

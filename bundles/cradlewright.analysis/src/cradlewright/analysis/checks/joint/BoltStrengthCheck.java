@@ -14,8 +14,10 @@ public final class BoltStrengthCheck extends BoltCheck {
 
     /** Creates the check. */
     public BoltStrengthCheck() {
-        super(new CheckInfo("joint.bolts", "Are the bolts of each joint strong enough?", "EN 1993-1-8 Table 3.4; bolt group by the elastic method",
-                Cautions.JOINTS, List.of("size, strength class, rows and columns of the bolts", "their distances", "what stands on the dolly"),
+        super(new CheckInfo("joint.bolts", "Are the bolts of each joint strong enough?",
+                "EN 1993-1-8 Table 3.4; bolt group by the elastic method",
+                Cautions.JOINTS, List.of("size, strength class, rows and columns of the bolts", "their distances",
+                        "what stands on the dolly"),
                 List.of(JointFormulas.SHEAR, JointFormulas.TENSION, JointFormulas.COMBINED, JointFormulas.GROUP_IN_PLANE,
                         JointFormulas.GROUP_CENTROID, JointFormulas.GROUP_TOE, JointFormulas.PRYING)));
     }
@@ -32,7 +34,8 @@ public final class BoltStrengthCheck extends BoltCheck {
         double tension = resistance.tension();
         return List.of(new JointUse("a bolt in shear", force.shear(), shear, Dimension.FORCE, "EN 1993-1-8 Table 3.4", action.situation()),
                 new JointUse("a bolt in tension", force.tension(), tension, Dimension.FORCE, "EN 1993-1-8 Table 3.4", action.situation()),
-                new JointUse("a bolt in shear and tension together", BoltResistance.combined(force.shear(), shear, force.tension(), tension), 1,
+                new JointUse("a bolt in shear and tension together",
+                        BoltResistance.combined(force.shear(), shear, force.tension(), tension), 1,
                         Dimension.RATIO, "EN 1993-1-8 Table 3.4", action.situation()));
     }
 

@@ -49,7 +49,8 @@ record Bolts(BoltSize size, BoltGrade grade, BoltResistance.ShearPlane plane, in
         StockFacts.Bolt bolt = bolt(joint, reader).orElseThrow();
         return Optional.of(new Bolts(size(bolt).orElseThrow(), grade(bolt).orElseThrow(),
                 bolt.threadsInShear() ? BoltResistance.ShearPlane.THREADS : BoltResistance.ShearPlane.SHANK, joint.rows().getAsInt(),
-                joint.columns().getAsInt(), positive(joint.pitch()).orElse(0.0), positive(joint.gauge()).orElse(0.0), positive(joint.endDistance()),
+                joint.columns().getAsInt(), positive(joint.pitch()).orElse(0.0), positive(joint.gauge()).orElse(0.0),
+                        positive(joint.endDistance()),
                 positive(joint.edgeDistance()), positive(joint.plate()), joint.holes()));
     }
 
@@ -84,7 +85,8 @@ record Bolts(BoltSize size, BoltGrade grade, BoltResistance.ShearPlane plane, in
     }
 
     private static Optional<BoltGrade> grade(StockFacts.Bolt bolt) {
-        return bolt.grade().map(String::strip).flatMap(text -> Stream.of(BoltGrade.values()).filter(grade -> grade.label().equals(text)).findFirst());
+        return bolt.grade().map(String::strip).flatMap(text -> Stream.of(BoltGrade.values()).filter(grade -> grade.label().equals(text))
+                .findFirst());
     }
 
     /** Returns the low end of a measure when it is above zero. */

@@ -44,7 +44,8 @@ record JointEnd(LoadedMember member, boolean near) {
 
     /** Returns what the joint carries in every situation, rounding left out. */
     List<Action> actions() {
-        return member.taken().stream().map(taken -> new Action(taken.situation(), clean(near ? taken.load().nearEnd() : taken.load().farEnd()))).toList();
+        return member.taken().stream().map(taken ->
+                new Action(taken.situation(), clean(near ? taken.load().nearEnd() : taken.load().farEnd()))).toList();
     }
 
     private static ForceMoment clean(ForceMoment action) {

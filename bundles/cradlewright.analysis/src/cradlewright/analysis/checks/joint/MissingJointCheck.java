@@ -42,11 +42,14 @@ public final class MissingJointCheck extends DollyCheck {
         }
         List<End> ends = dolly.members().stream().flatMap(member -> ends(member, dolly).stream()).toList();
         List<String> open = ends.stream().filter(end -> open(end, ends, dolly))
-                .map(end -> "joint of " + end.member.name() + " at " + dolly.node(end.nodeId).map(NodeFacts::name).orElse(end.nodeId)).toList();
+                .map(end -> "joint of " + end.member.name() + " at " + dolly.node(end.nodeId).map(NodeFacts::name).orElse(end.nodeId))
+                        .toList();
         if (open.isEmpty()) {
-            return List.of(finding(subject, dolly.id(), dolly.name()).say(Verdict.HOLDS, "Every end that meets another member has its joint."));
+            return List.of(finding(subject, dolly.id(), dolly.name())
+                    .say(Verdict.HOLDS, "Every end that meets another member has its joint."));
         }
-        return List.of(finding(subject, dolly.id(), dolly.name()).cantSay("Nobody said how some members are joined, so their joints are not looked at.",
+        return List.of(finding(subject, dolly.id(), dolly.name())
+                .cantSay("Nobody said how some members are joined, so their joints are not looked at.",
                 open));
     }
 
@@ -76,6 +79,7 @@ public final class MissingJointCheck extends DollyCheck {
     }
 
     private static boolean runsOn(End end, List<End> meeting) {
-        return meeting.stream().anyMatch(other -> end.member.sectionId().equals(other.member.sectionId()) && end.outward.dot(other.outward) < -IN_LINE);
+        return meeting.stream().anyMatch(other -> end.member.sectionId().equals(other.member.sectionId())
+                && end.outward.dot(other.outward) < -IN_LINE);
     }
 }

@@ -15,7 +15,8 @@ public final class PunchingCheck extends BoltCheck {
 
     /** Creates the check. */
     public PunchingCheck() {
-        super(new CheckInfo("joint.punching", "Do heads and nuts stay out of the sheet?", "EN 1993-1-8 Table 3.4, punching", Cautions.JOINTS,
+        super(new CheckInfo("joint.punching", "Do heads and nuts stay out of the sheet?", "EN 1993-1-8 Table 3.4, punching",
+                Cautions.JOINTS,
                 List.of("bolts as for their strength", "thickness and steel of plate and member"),
                 List.of(JointFormulas.PUNCHING, JointFormulas.GROUP_CENTROID, JointFormulas.GROUP_TOE, JointFormulas.PRYING)));
     }

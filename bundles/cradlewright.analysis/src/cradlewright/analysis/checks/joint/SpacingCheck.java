@@ -62,17 +62,23 @@ public final class SpacingCheck extends DollyCheck {
         Optional<BoltSpacing.Violation> near = found.stream().filter(violation -> violation.found() < violation.limit()).findFirst();
         if (near.isPresent()) {
             BoltSpacing.Violation broken = near.get();
-            return finding.against(Amount.length(broken.limit()), Amount.length(broken.found()), "what the joint has; asked for is the least distance")
+            return finding.against(Amount.length(broken.limit()), Amount.length(broken.found()),
+                    "what the joint has; asked for is the least distance")
                     .remedy(Remedy.advice("Drill farther from the edge and from the next hole, or take a smaller bolt."))
-                    .say(Verdict.STOP, "Too close: " + broken.rule() + ".");
+                    .say(Verdict.STOP, "Too close: " + words(broken) + ".");
         }
         if (!found.isEmpty()) {
             BoltSpacing.Violation broken = found.get(0);
             return finding.against(Amount.length(broken.found()), Amount.length(broken.limit()), "largest distance")
                     .remedy(Remedy.advice("Put a bolt between, or take a thicker plate.")).say(Verdict.TIGHT,
-                    "Far apart for the sheet: it may gape or bulge between the bolts. " + broken.rule() + ".");
+                    "Far apart for the sheet: it may gape or bulge between the bolts. " + words(broken) + ".");
         }
         return finding.say(Verdict.HOLDS, "All distances keep to the rules, whichever way the joint is pushed.");
+    }
+
+    /** The rule without the symbols of the standard. */
+    private static String words(BoltSpacing.Violation broken) {
+        return broken.rule().replaceAll(" [ep][12] ", " ");
     }
 
     private static HoleKind hole(JointFacts.Holes holes) {

@@ -41,7 +41,8 @@ public final class WeldCheck extends FrameCheck {
     private static final int OPEN_ENDS = 2;
     private static final int MOST_RUNS = 100;
     private static final double[] FACTORS = {1.25, 1.5, 2};
-    private static final List<String> THICKER = List.of("a throat a quarter thicker", "a throat one and a half times as thick", "a throat twice as thick");
+    private static final List<String> THICKER = List.of("a throat a quarter thicker", "a throat one and a half times as thick",
+            "a throat twice as thick");
 
     private record Weld(FilletWeld fillet, double runLength, double spacing, int runs) {
 
@@ -66,7 +67,8 @@ public final class WeldCheck extends FrameCheck {
 
     /** Creates the check. */
     public WeldCheck() {
-        super(new CheckInfo("joint.weld", "Are the welds of each joint strong enough?", "EN 1993-1-8 4.5.3.3, simple method", Cautions.JOINTS,
+        super(new CheckInfo("joint.weld", "Are the welds of each joint strong enough?", "EN 1993-1-8 4.5.3.3, simple method",
+                Cautions.JOINTS,
                 List.of("throat, length, distance and number of the welds", "steel beside them", "what stands on the dolly"),
                 List.of(JointFormulas.WELD, JointFormulas.WELD_LENGTH, JointFormulas.WELD_GROUP)));
     }
@@ -95,9 +97,11 @@ public final class WeldCheck extends FrameCheck {
         if (!missing.isEmpty()) {
             return finding.cantSay("The welds of this joint are not fully described, or the rules do not cover them.", missing);
         }
-        FilletWeld fillet = new FilletWeld(Bolts.positive(joint.throat()).orElseThrow(), steel.flatMap(s -> Bolts.positive(s.fu())).orElseThrow(),
+        FilletWeld fillet = new FilletWeld(Bolts.positive(joint.throat()).orElseThrow(),
+                steel.flatMap(s -> Bolts.positive(s.fu())).orElseThrow(),
                 weldSteel(steel.orElseThrow().name()), BoltResistance.GAMMA_M2);
-        Weld weld = new Weld(fillet, Bolts.positive(joint.runLength()).orElseThrow(), Bolts.positive(joint.runSpacing()).orElse(0.0), joint.runs());
+        Weld weld = new Weld(fillet, Bolts.positive(joint.runLength()).orElseThrow(), Bolts.positive(joint.runSpacing()).orElse(0.0),
+                joint.runs());
         if (!weld.counts()) {
             return finding.remedy(Remedy.advice("Weld thicker and longer runs.")).say(Verdict.STOP,
                     "These welds are too thin or too short to count (EN 1993-1-8 4.5.1 and 4.5.2).");
@@ -117,7 +121,8 @@ public final class WeldCheck extends FrameCheck {
         note(missing, joint.runs() < 1 || joint.runs() > MOST_RUNS, "runs of weld in " + joint.name());
         note(missing, Bolts.positive(joint.runLength()).isEmpty(), "length of each weld of " + joint.name());
         note(missing, joint.runs() > 1 && Bolts.positive(joint.runSpacing()).isEmpty(), "distance between the welds of " + joint.name());
-        note(missing, steel.flatMap(s -> Bolts.positive(s.fu())).isEmpty(), "tensile strength of the steel beside the welds of " + joint.name());
+        note(missing, steel.flatMap(s -> Bolts.positive(s.fu())).isEmpty(), "tensile strength of the steel beside the welds of "
+                + joint.name());
         for (JointEnd end : ends) {
             Optional<SectionShape> shape = end.member().shape();
             boolean covered = shape.map(s -> !s.timber() && thickEnough(end, s, reader)).orElse(false);
@@ -152,7 +157,8 @@ public final class WeldCheck extends FrameCheck {
         JointUse worst = worst(weld, ends);
         Verdict verdict = verdict(worst, margin);
         finding.situation(worst.situation().words()).against(new Amount(worst.demand(), worst.dimension()),
-                new Amount(worst.capacity(), worst.dimension()), "design shear strength in the throat, " + worst.clause() + ", loads factored");
+                new Amount(worst.capacity(), worst.dimension()), "design shear strength in the throat, " + worst.clause()
+                        + ", loads factored");
         finding.input("length of each run that counts", Amount.length(weld.fillet.effectiveLength(weld.runLength, OPEN_ENDS)),
                 "EN 1993-1-8 4.5.1: one throat less at each end");
         if (verdict == Verdict.STOP) {

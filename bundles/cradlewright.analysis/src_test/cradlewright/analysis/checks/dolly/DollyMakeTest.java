@@ -20,7 +20,8 @@ class DollyMakeTest {
     }
 
     private static MemberFacts hinged(MemberFacts m) {
-        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), true, true, m.jointFromId(), m.jointToId(),
+        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), true, true, m.jointFromId(),
+                m.jointToId(),
                 m.unbraced());
     }
 
@@ -59,7 +60,8 @@ class DollyMakeTest {
 
     @Test
     void saysHowManyTimesStrongerTheDollyIs() {
-        // sideways: 943 N*m at 1.838747 N*m per kg, 512.8 kg; a quarter of that with the weight of the dolly besides is 4.0 times, so 120 kg
+        // sideways: 943 N*m at 1.838747 N*m per kg, 512.8 kg; a quarter of that with the weight of the dolly besides is 4.0
+        // times, so 120 kg
         Finding finding = only(shop(120).ask(new StrongerCheck()));
         assertEquals(Verdict.HOLDS, finding.verdict());
         assertTrue(finding.words().contains("four times"), finding.words());

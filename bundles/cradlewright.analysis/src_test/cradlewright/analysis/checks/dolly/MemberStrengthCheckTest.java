@@ -63,6 +63,16 @@ class MemberStrengthCheckTest {
     }
 
     @Test
+    void beyondTheLimitOfShearTheShearIsNamedAndNoUseOfBending() {
+        // box 60 x 40 x 2 as in MemberShearCheckTest: shear at its limit at 8500 kg
+        FrameShop shop = new FrameShop(FrameShop.box("box 60x40x2", 0.060, 0.040, 0.002), 235e6, 360e6).weighs(8900);
+        Finding finding = shop.ask(check).stream().filter(f -> f.objectId().equals("left-0")).findFirst().orElseThrow();
+        assertEquals(Verdict.STOP, finding.verdict());
+        assertTrue(finding.words().contains("shear"), finding.words());
+        assertEquals(8900 * 1.5 * 9.80665 / 4, finding.demand().orElseThrow().si(), 0.01 * 8900 * 3.6775);
+    }
+
+    @Test
     void everyMemberHasItsOwnAnswer() {
         assertEquals(8, shop(500).ask(check).size());
     }

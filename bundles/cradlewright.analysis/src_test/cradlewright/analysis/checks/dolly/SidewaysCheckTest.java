@@ -30,7 +30,8 @@ class SidewaysCheckTest {
     }
 
     private static MemberFacts heldAt(MemberFacts m, double length) {
-        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), m.hingeFrom(), m.hingeTo(), m.jointFromId(),
+        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), m.hingeFrom(), m.hingeTo(),
+                m.jointFromId(),
                 m.jointToId(), Optional.of(FrameShop.measured(length)));
     }
 

@@ -39,14 +39,16 @@ class SlenderCheckTest {
     @Test
     void aVeryThinRoundTubeIsNotCovered() {
         // d/t = 100 against 90
-        StockFacts.Tube tube = new StockFacts.Tube("tube", "tube", Optional.of(FrameShop.measured(0.100)), Optional.of(FrameShop.measured(0.001)));
+        StockFacts.Tube tube = new StockFacts.Tube("tube", "tube", Optional.of(FrameShop.measured(0.100)),
+                Optional.of(FrameShop.measured(0.001)));
         assertEquals(Verdict.CANT_SAY, ask(tube).get(0).verdict());
     }
 
     @Test
     void aFlangeBeyondTheRangeIsNotCovered() {
         // outstand about (80 - 1)/1 = 78 against 50
-        StockFacts.Folded channel = new StockFacts.Folded("channel", "channel", StockFacts.Shape.CHANNEL, Optional.of(FrameShop.measured(0.080)),
+        StockFacts.Folded channel = new StockFacts.Folded("channel", "channel", StockFacts.Shape.CHANNEL,
+                Optional.of(FrameShop.measured(0.080)),
                 Optional.of(FrameShop.measured(0.080)), Optional.empty(), Optional.of(FrameShop.measured(0.001)),
                 Optional.of(FrameShop.measured(0.001)), List.of());
         Finding finding = ask(channel).get(0);

@@ -31,14 +31,17 @@ import org.junit.jupiter.api.Test;
  */
 class BoltChecksTest {
 
-    private static final JointFacts.Bolted JOINT = joint("M10", "8.8", 2, 2, JointFacts.Holes.NORMAL, Optional.of(FrameShop.measured(0.006)));
+    private static final JointFacts.Bolted JOINT = joint("M10", "8.8", 2, 2, JointFacts.Holes.NORMAL,
+            Optional.of(FrameShop.measured(0.006)));
 
     private static Optional<Value> mm(double mm) {
         return Optional.of(FrameShop.measured(mm / 1000));
     }
 
-    private static JointFacts.Bolted joint(String size, String grade, int rows, int columns, JointFacts.Holes holes, Optional<Value> plate) {
-        return new JointFacts.Bolted("joint", "splice", Optional.of(size + " " + grade), OptionalInt.of(rows), OptionalInt.of(columns), mm(60), mm(40),
+    private static JointFacts.Bolted joint(String size, String grade, int rows, int columns, JointFacts.Holes holes,
+            Optional<Value> plate) {
+        return new JointFacts.Bolted("joint", "splice", Optional.of(size + " " + grade), OptionalInt.of(rows), OptionalInt.of(columns),
+                mm(60), mm(40),
                 mm(30), mm(25), plate, Optional.of("steel"), holes);
     }
 
@@ -93,7 +96,8 @@ class BoltChecksTest {
     @Test
     void shearAndTensionTogetherAtTheOuterEnd() {
         // joint at the far end of the first piece, where V passes: tension 22.739 N per kg, shear through the web 13.524 N per kg
-        FrameShop shop = shop(1000, JOINT).members(m -> m.id().equals("left-0") ? FrameShop.joined(m, Optional.empty(), Optional.of("joint")) : m);
+        FrameShop shop = shop(1000, JOINT).members(m -> m.id().equals("left-0")
+                ? FrameShop.joined(m, Optional.empty(), Optional.of("joint")) : m);
         Finding finding = shop.ask(new BoltStrengthCheck()).get(0);
         assertEquals(22_739, finding.demand().orElseThrow().si(), 0.01 * 22_739);
         Finding bearing = shop.ask(new BearingCheck()).get(0);
@@ -141,7 +145,8 @@ class BoltChecksTest {
         Finding stop = ask(new PunchingCheck(), 1350, thin);
         assertEquals(Verdict.STOP, stop.verdict());
         assertTrue(stop.remedies().get(0).words().contains("M12"), stop.remedies().toString());
-        assertEquals(Verdict.CANT_SAY, ask(new PunchingCheck(), 100, joint("M10", "8.8", 2, 2, JointFacts.Holes.NORMAL, Optional.empty())).verdict());
+        assertEquals(Verdict.CANT_SAY, ask(new PunchingCheck(), 100,
+                joint("M10", "8.8", 2, 2, JointFacts.Holes.NORMAL, Optional.empty())).verdict());
     }
 
     @Test
@@ -177,17 +182,20 @@ class BoltChecksTest {
 
     @Test
     void aHoleTooNearToTheEdgeStops() {
-        JointFacts.Bolted near = new JointFacts.Bolted("joint", "splice", Optional.of("M10 8.8"), OptionalInt.of(2), OptionalInt.of(2), mm(60), mm(40), mm(30),
+        JointFacts.Bolted near = new JointFacts.Bolted("joint", "splice", Optional.of("M10 8.8"), OptionalInt.of(2), OptionalInt.of(2),
+                mm(60), mm(40), mm(30),
                 mm(13), mm(6), Optional.of("steel"), JointFacts.Holes.NORMAL);
         Finding finding = ask(new SpacingCheck(), 100, near);
         assertEquals(Verdict.STOP, finding.verdict());
+        assertTrue(finding.words().contains("edge distance too short"), finding.words());
         assertEquals(0.0132, finding.demand().orElseThrow().si(), 1e-9);
         assertEquals(0.013, finding.capacity().orElseThrow().si(), 1e-9);
     }
 
     @Test
     void spacingWithoutAnEdgeIsNoAnswer() {
-        JointFacts.Bolted open = new JointFacts.Bolted("joint", "splice", Optional.of("M10 8.8"), OptionalInt.of(2), OptionalInt.of(2), mm(60), mm(40),
+        JointFacts.Bolted open = new JointFacts.Bolted("joint", "splice", Optional.of("M10 8.8"), OptionalInt.of(2), OptionalInt.of(2),
+                mm(60), mm(40),
                 Optional.empty(), mm(25), mm(6), Optional.of("steel"), JointFacts.Holes.NORMAL);
         assertEquals(Verdict.CANT_SAY, ask(new SpacingCheck(), 100, open).verdict());
     }

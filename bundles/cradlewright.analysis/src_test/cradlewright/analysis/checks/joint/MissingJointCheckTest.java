@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 class MissingJointCheckTest {
 
     private static FrameShop shop() {
-        JointFacts.Welded weld = new JointFacts.Welded("weld", "weld", Optional.empty(), Optional.empty(), Optional.empty(), 2, Optional.empty());
+        JointFacts.Welded weld = new JointFacts.Welded("weld", "weld", Optional.empty(), Optional.empty(), Optional.empty(), 2,
+                Optional.empty());
         return new FrameShop(FrameShop.flat("flat", 0.06, 0.01), 235e6, 360e6).weighs(100).joint(weld);
     }
 
@@ -50,7 +51,8 @@ class MissingJointCheckTest {
 
     @Test
     void aMemberThatEndsAtARunningRailNeedsItsOwnJoint() {
-        MemberFacts brace = new MemberFacts("brace", "brace", Optional.of("left1"), Optional.of("right1"), Optional.of("flat"), Optional.of("steel"),
+        MemberFacts brace = new MemberFacts("brace", "brace", Optional.of("left1"), Optional.of("right1"), Optional.of("flat"),
+                Optional.of("steel"),
                 Optional.empty(), false, false, Optional.of("weld"), Optional.empty(), Optional.empty());
         Finding finding = only(shop().members(m -> across(m, Optional.of("weld"), Optional.of("weld"))).member(brace));
         assertEquals(List.of("joint of brace at right1"), finding.missing());

@@ -13,9 +13,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
- * Two fillets of 88 mm with a throat of 4 mm up the sides of the left rail at its front support, 80 mm apart; S235, f_u 360 MPa. Length that
- * counts, EN 1993-1-8 4.5.1: 88 - 2 x 4 = 80 mm. Moment about the width, lines as elastic section: I = 2 x 80^3/12 = 85 333 mm3, flow at the end
- * M x 40/85 333 mm3 = M x 468.75/m2 = 861.9 N/m per kg, in the throat 215 478 Pa per kg. 4.5.3.3: f_vw,d = 360/(sqrt(3) x 0.8 x 1.25) = 207.85 MPa,
+ * Two fillets of 88 mm with a throat of 4 mm up the sides of the left rail at its front support, 80 mm apart; S235, f_u 360 MPa.
+ * Length that
+ * counts, EN 1993-1-8 4.5.1: 88 - 2 x 4 = 80 mm. Moment about the width, lines as elastic section: I = 2 x 80^3/12 = 85 333 mm3,
+ * flow at the end
+ * M x 40/85 333 mm3 = M x 468.75/m2 = 861.9 N/m per kg, in the throat 215 478 Pa per kg. 4.5.3.3: f_vw,d = 360/(sqrt(3) x 0.8 x
+ * 1.25) = 207.85 MPa,
  * reached at 964.6 kg, TIGHT from 868 kg.
  */
 class WeldCheckTest {
@@ -32,7 +35,8 @@ class WeldCheckTest {
 
     private static Finding ask(double kilograms, JointFacts.Welded joint, double wall) {
         List<Finding> findings = new FrameShop(FrameShop.box("box", 0.120, 0.080, wall), 235e6, 360e6).weighs(kilograms).joint(joint)
-                .members(m -> m.id().equals("left-1") ? FrameShop.joined(m, Optional.of("joint"), Optional.empty()) : m).ask(new WeldCheck());
+                .members(m -> m.id().equals("left-1") ? FrameShop.joined(m, Optional.of("joint"), Optional.empty()) : m)
+                        .ask(new WeldCheck());
         assertEquals(1, findings.size(), findings.toString());
         return findings.get(0);
     }
