@@ -1,0 +1,101 @@
+package cradlewright.analysis.load;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.facts.PartFacts;
+import cradlewright.analysis.facts.Spot;
+import cradlewright.analysis.facts.WorkPointFacts;
+import cradlewright.analysis.testshop.SteelDolly;
+import cradlewright.analysis.testshop.VisitShop;
+import cradlewright.mechanics.geometry.Vec3;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Shell of 320 kg at (1.3, 0), dolly of 90 kg at (1.5, 0), pads at (0.3 | 2.4, +-0.45) and z 0.8 m, castors at (0 | 3, +-0.55); 400 N
+ * to the right at 1.3 m. By moments: on the floor (320 + 90) g 0.55 / 1.3 = 1701.077 N, on the pads 320 g 0.45 / (1.3 - 0.8) =
+ * 2824.315 N (own derivation, checked by two methods).
+ */
+class TipKeyTest {
+
+    private static VisitShop shop(double y, Vec3 push) {
+        SteelDolly dolly = new SteelDolly("dolly");
+        dolly.mass = Optional.of(VisitShop.measured(90));
+        dolly.balance = Optional.of(new Vec3(1.5, 0, 0.3));
+        VisitShop shop = new VisitShop(CarrierKind.DOLLY).part("body", 320, 1.3, y, 1.1);
+        shop.dolly = Optional.of("dolly");
+        for (double side : new double[] {-1, 1}) {
+            String name = side < 0 ? "L" : "R";
+            dolly.node("c1" + name, 0, 0.55 * side, 0.2).node("c2" + name, 3, 0.55 * side, 0.2).node("p1" + name, 0.3, 0.45 * side, 0.2)
+                    .node("p2" + name, 2.4, 0.45 * side, 0.2);
+            dolly.castor("castor 1" + name, "c1" + name, Optional.empty()).castor("castor 2" + name, "c2" + name, Optional.empty());
+            dolly.fixture("fix1" + name, "p1" + name, Optional.empty()).fixture("fix2" + name, "p2" + name, Optional.empty());
+            shop.touch("1" + name).at(0.3, 0.45 * side, 0.8).on("fix1" + name);
+            shop.touch("2" + name).at(2.4, 0.45 * side, 0.8).on("fix2" + name);
+        }
+        shop.workPoints.add(new WorkPointFacts("sill", "sill", Optional.of(new Spot(new Vec3(1.3, 0, 1.3), 0)), Optional.of(push),
+                Optional.of(WorkPointFacts.Kind.LEAN)));
+        return shop.with(dolly.facts());
+    }
+
+    private static TipAnswer ask(VisitShop shop, TipAnswer.Question question) {
+        List<TipAnswer> answers = shop.read(new TipKey("car", "visit"));
+        assertEquals(2, answers.size());
+        return answers.stream().filter(answer -> answer.question() == question).findFirst().orElseThrow();
+    }
+
+    @Test
+    void eachQuestionHasItsOwnAnswer() {
+        VisitShop shop = shop(0, new Vec3(0, 1, 0));
+        TipAnswer floor = ask(shop, TipAnswer.Question.ON_FLOOR);
+        TipAnswer pads = ask(shop, TipAnswer.Question.ON_SUPPORTS);
+        assertEquals(1701.077, 400 * floor.ratio(), 1e-3);
+        assertEquals(2824.315, 400 * pads.ratio(), 1e-3);
+        assertTrue(floor.answered() && floor.standsAlone() && pads.answered() && pads.standsAlone());
+        assertTrue(floor.over().contains("castor 1R") && floor.over().contains("castor 2R") && !floor.over().contains("L"), floor.over());
+        assertTrue(pads.over().contains("1R") && pads.over().contains("2R") && !pads.over().contains("L"), pads.over());
+    }
+
+    @Test
+    void theOtherWayItFallsOverTheOtherSide() {
+        // Balance point 0.1 m to the right: to the left 3138.128 * 0.55 / 0.5 = 3451.941 N on the pads.
+        VisitShop shop = shop(0.1, new Vec3(0, -1, 0));
+        assertEquals(3451.941, 400 * ask(shop, TipAnswer.Question.ON_SUPPORTS).ratio(), 1e-3);
+        assertTrue(ask(shop, TipAnswer.Question.ON_SUPPORTS).over().contains("1L"));
+        // On the floor (3138.128 * 0.65 + 882.5985 * 0.55) / 1.3 = 1942.471 N.
+        assertEquals(1942.471, 400 * ask(shop, TipAnswer.Question.ON_FLOOR).ratio(), 1e-3);
+    }
+
+    @Test
+    void aPushDownBetweenTheSupportsUpsetsNothing() {
+        assertEquals(Double.POSITIVE_INFINITY, ask(shop(0, new Vec3(0, 0, -1)), TipAnswer.Question.ON_SUPPORTS).ratio());
+        assertEquals("", ask(shop(0, new Vec3(0, 0, -1)), TipAnswer.Question.ON_SUPPORTS).over());
+    }
+
+    @Test
+    void whatDoesNotStandAloneSaysSo() {
+        TipAnswer pads = ask(shop(0.5, new Vec3(0, 1, 0)), TipAnswer.Question.ON_SUPPORTS);
+        assertFalse(pads.standsAlone());
+        assertTrue(ask(shop(0.5, new Vec3(0, 1, 0)), TipAnswer.Question.ON_FLOOR).standsAlone());
+    }
+
+    @Test
+    void aMissingMassLeavesItUnanswered() {
+        VisitShop shop = shop(0, new Vec3(0, 1, 0));
+        shop.shellParts.add(new PartFacts("door", "door", Optional.empty(), Optional.empty(), Optional.empty()));
+        shop.partsOn.add("door");
+        List<TipAnswer> answers = shop.read(new TipKey("car", "visit"));
+        assertTrue(answers.stream().noneMatch(TipAnswer::answered) && !answers.isEmpty());
+    }
+
+    @Test
+    void nothingIsAskedWithoutAPush() {
+        VisitShop shop = shop(0, new Vec3(0, 1, 0));
+        shop.workPoints.clear();
+        assertEquals(List.of(), shop.read(new TipKey("car", "visit")));
+    }
+}
