@@ -64,7 +64,7 @@ final class LoadSolver {
         /** Tells whether everything that was asked came to an end: a listed answer without its ends must never pass for one. */
         boolean settled() {
             return gradient.map(g -> g.status() == SolveStatus.OK && g.endStatus() == SolveStatus.OK).orElse(true)
-                    && sweep.map(s -> s.status() == SolveStatus.OK).orElse(true) && statics.map(s -> s.status() == SolveStatus.OK).orElse(true);
+                    && sweep.map(s -> s.status() == SolveStatus.OK).orElse(true);
         }
 
         boolean falls() {
@@ -78,7 +78,7 @@ final class LoadSolver {
         Optional<StiffnessSweep> sweep = setting.twistMatters()
                 ? Optional.of(StiffnessSweep.run(setting.softest(), ContactSetting.STIFFEST_SHELL, k -> setting.elastic(situation, k), problem))
                 : Optional.empty();
-        return new Ends(Optional.of(gradient), sweep, Optional.of(statics));
+        return new Ends(Optional.of(gradient), sweep, Optional.of(statics).filter(s -> s.status() == SolveStatus.OK));
     }
 
     /** Change of the load with mass (kg) and the place of the balance point (m), one column each. */
