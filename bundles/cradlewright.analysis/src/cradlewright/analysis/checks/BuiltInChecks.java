@@ -53,6 +53,10 @@ import cradlewright.analysis.checks.support.SupportLightCheck;
 import cradlewright.analysis.checks.support.SupportLoadCheck;
 import cradlewright.analysis.checks.support.SupportRankCheck;
 import cradlewright.analysis.checks.support.SupportSlideCheck;
+import cradlewright.analysis.checks.tip.TipKerbCheck;
+import cradlewright.analysis.checks.tip.TipOnDollyCheck;
+import cradlewright.analysis.checks.tip.TipOnFloorCheck;
+import cradlewright.analysis.checks.tip.TipSlopeCheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -70,6 +74,7 @@ public final class BuiltInChecks {
             new SupportConditionCheck(), new SupportInCutCheck(), new CutBracedCheck(), new ShimStackCheck(),
             new BoothTemperatureCheck(),
             new CastorCountCheck(), new CastorLoadCheck(), new CastorUnevenCheck(),
+            new TipOnDollyCheck(), new TipOnFloorCheck(), new TipSlopeCheck(), new TipKerbCheck(),
             new LooseCheck(), new SteelNamedCheck(), new MemberStrengthCheck(), new MemberShearCheck(), new SidewaysCheck(), new StrutCheck(),
             new SlenderCheck(), new TimberRailCheck(), new TwistCheck(), new StrongerCheck(),
             new BoltStrengthCheck(), new BearingCheck(), new PunchingCheck(), new SpacingCheck(), new WeldCheck(), new MissingJointCheck(),

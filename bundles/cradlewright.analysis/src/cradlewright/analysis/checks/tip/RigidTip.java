@@ -1,0 +1,50 @@
+package cradlewright.analysis.checks.tip;
+
+import cradlewright.analysis.load.Situation.Push;
+import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.tipping.SupportEdge;
+import cradlewright.mechanics.tipping.SupportPolygon;
+import java.util.List;
+
+/**
+ * A rigid load on points at one height, and how many times a push can be laid on before it goes over an edge: statics, moments
+ * about each
+ * edge of the points. The same question as that of the coupled bodies, which take every stiffness into account that does not
+ * matter
+ * here; it serves the unfavourable end of mass and balance point and the search for remedies.
+ *
+ * @param points where it stands, m
+ * @param height of the points, m
+ * @param weight N
+ * @param balance its balance point, m
+ * @param give how far the balance point may lie off along each axis, m
+ * @param inward how far the points may move inward, as castors do when they swivel, m
+ */
+record RigidTip(List<Vec3> points, double height, double weight, Vec3 balance, Vec3 give, double inward) {
+
+    /** Copies the list. */
+    RigidTip {
+        points = List.copyOf(points);
+    }
+
+    /** Returns how many times the push can be laid on; infinite when it upsets nothing, zero for what does not stand. */
+    double ratio(Push push) {
+        SupportPolygon polygon = SupportPolygon.of(points);
+        double least = polygon.edges().isEmpty() ? 0 : Double.POSITIVE_INFINITY;
+        for (SupportEdge edge : polygon.edges()) {
+            Vec3 out = edge.outward();
+            double off = Math.abs(out.x()) * give.x() + Math.abs(out.y()) * give.y();
+            double holding = weight * (edge.distance(balance) - inward - off);
+            // Pushing down within the edge helps to hold, so this may be below zero.
+            double tipping = push.force().dot(out) * (push.at().z() - height) + push.force()
+                    .z() * (edge.distance(push.at()) - inward);
+            if (holding <= 0) {
+                return 0;
+            }
+            if (tipping > 0) {
+                least = Math.min(least, holding / tipping);
+            }
+        }
+        return least;
+    }
+}

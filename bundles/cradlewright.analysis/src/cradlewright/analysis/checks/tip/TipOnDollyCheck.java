@@ -1,0 +1,85 @@
+package cradlewright.analysis.checks.tip;
+
+import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.FindingBuilder;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.VisitLoads;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.Hold;
+import cradlewright.analysis.facts.PropFacts;
+import cradlewright.analysis.load.Loads;
+import cradlewright.analysis.load.Situation;
+import cradlewright.analysis.load.TipAnswer;
+import cradlewright.analysis.standing.Carriers;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.analysis.standing.Support;
+import cradlewright.analysis.standing.WeightKey;
+import cradlewright.mechanics.coupled.CoupledFormulas;
+import cradlewright.mechanics.formula.Constants;
+import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.mass.EstimatedBalance;
+import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
+import cradlewright.mechanics.tipping.TippingFormulas;
+import java.util.List;
+import java.util.Optional;
+
+/** Does the car fall off its supports when somebody leans on it, pulls at it or stands on it? */
+public final class TipOnDollyCheck extends PushedCheck {
+
+    /** Creates the check. */
+    public TipOnDollyCheck() {
+        super(new CheckInfo("tip.on-dolly", "Does the car stay on its supports when it is pushed?",
+                "statics; times the push must be held: common practice, no source", Cautions.TIPPING,
+                List.of("where people lean, pull and stand", "place of each support and how it holds", "mass and balance point"),
+                List.of(CoupledFormulas.TIPPING, TippingFormulas.PUSH, TippingFormulas.OVERHANG, TippingFormulas.RATIO)),
+                TipAnswer.Question.ON_SUPPORTS);
+    }
+
+    @Override
+    protected List<Finding> examine(Standing standing, Subject subject, Reader reader) {
+        boolean falls = VisitLoads.read(subject, reader, situation -> situation.kind() == Situation.Kind.AT_REST).all().stream()
+                .anyMatch(loads -> loads.outcome() == Loads.Outcome.FALLS);
+        return falls ? List.of(fallsByItself(standing, subject)) : super.examine(standing, subject, reader);
+    }
+
+    private static EstimatedBalance carried(Standing standing, Reader reader) {
+        return reader.read(new WeightKey(standing.car().id(), standing.visit().id())).estimate().orElseThrow();
+    }
+
+    @Override
+    double lowShare(Standing standing, Reader reader) {
+        EstimatedBalance carried = carried(standing, reader);
+        return Math.max(0, 1 - carried.expanded(Quantity.MASS) / carried.balance().mass());
+    }
+
+    @Override
+    Optional<RigidTip> unfavourable(Standing standing, Reader reader) {
+        if (standing.supports().stream().anyMatch(support -> support.hold() == Hold.BOLTED || !support.normal()
+                .equals(Vec3.UP))) {
+            return Optional.empty();
+        }
+        EstimatedBalance carried = carried(standing, reader);
+        double c = Math.abs(Math.cos(standing.setup().heading()));
+        double s = Math.abs(Math.sin(standing.setup().heading()));
+        double x = carried.expanded(Quantity.X);
+        double y = carried.expanded(Quantity.Y);
+        List<Vec3> points = standing.supports().stream().map(Support::inCarrier).toList();
+        double weight = lowShare(standing, reader) * carried.balance().mass() * Constants.GRAVITY;
+        return Optional.of(new RigidTip(points, points.stream().mapToDouble(Vec3::z).min().orElseThrow(), weight,
+                Carriers.toCarrier(carried.balance().point(), standing.setup()), new Vec3(c * x + s * y, s * x + c * y, 0), 0));
+    }
+
+    @Override
+    void remedies(FindingBuilder finding, TipAnswer answer, Verdict now, Standing standing, Reader reader) {
+        standing.dolly().stream().flatMap(dolly -> dolly.props().stream()).filter(prop -> !prop.fitted()).map(PropFacts::name)
+                .findFirst()
+                .ifPresent(prop -> finding.remedy(Remedy.advice("Fit " + prop + " first, and look whether it touches.")));
+        if (now == Verdict.STOP) {
+            finding.remedy(Remedy.advice("Hold the body down at the far supports, or put a stand under the end in work."));
+        }
+    }
+}

@@ -1,0 +1,85 @@
+package cradlewright.analysis.checks.tip;
+
+import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.FindingBuilder;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.DollyLoad;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.PropFacts;
+import cradlewright.analysis.facts.SettingsFacts;
+import cradlewright.analysis.facts.StockFacts.CastorType;
+import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.load.TipAnswer;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.mechanics.castor.CastorFormulas;
+import cradlewright.mechanics.coupled.CoupledFormulas;
+import cradlewright.mechanics.formula.Constants;
+import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.tipping.TippingFormulas;
+import java.util.List;
+import java.util.Optional;
+
+/** Does the dolly with the car on it fall over on the floor when somebody leans on the car, pulls at it or stands on it? */
+public final class TipOnFloorCheck extends PushedCheck {
+
+    /** Creates the check. */
+    public TipOnFloorCheck() {
+        super(new CheckInfo("tip.on-floor", "Does the dolly with the car on it stay on the floor when it is pushed?",
+                "statics; castors in their worst position ISO 22915-16; times the push must be held: common practice, no source",
+                Cautions.TIPPING,
+                List.of("where people lean, pull and stand", "place and lead of each castor",
+                        "mass and balance point of car and dolly"),
+                List.of(CoupledFormulas.TIPPING, TippingFormulas.PUSH, TippingFormulas.OVERHANG, TippingFormulas.RATIO,
+                        CastorFormulas.SWIVEL_LEAD)),
+                TipAnswer.Question.ON_FLOOR);
+    }
+
+    @Override
+    double lowShare(Standing standing, Reader reader) {
+        DollyLoad load = DollyLoad.of(standing, reader);
+        return Math.max(0, 2 - load.massHigh() / load.mass());
+    }
+
+    @Override
+    Optional<RigidTip> unfavourable(Standing standing, Reader reader) {
+        DollyLoad load = DollyLoad.of(standing, reader);
+        return Optional.of(DollyLoad.onFeet(load.dolly()) ? onFeet(load, standing, reader)
+                : on(load.castors(), load, lead(load), standing, reader));
+    }
+
+    private RigidTip onFeet(DollyLoad load, Standing standing, Reader reader) {
+        return on(load.feet(), load, 0, standing, reader);
+    }
+
+    private RigidTip on(List<Vec3> points, DollyLoad load, double inward, Standing standing, Reader reader) {
+        double weight = lowShare(standing, reader) * load.mass() * Constants.GRAVITY;
+        return new RigidTip(points, 0, weight, load.balance(), load.give(), inward);
+    }
+
+    private static double lead(DollyLoad load) {
+        return load.wheels().stream().filter(wheel -> wheel.castor().swivel()).flatMap(wheel -> wheel.type()
+                .flatMap(CastorType::lead).stream())
+                .mapToDouble(Value::high).max().orElse(0);
+    }
+
+    @Override
+    void remedies(FindingBuilder finding, TipAnswer answer, Verdict now, Standing standing, Reader reader) {
+        DollyLoad load = DollyLoad.of(standing, reader);
+        if (!DollyLoad.onFeet(load.dolly()) && load.canStandOnFeet()) {
+            SettingsFacts settings = settings(reader);
+            Verdict after = Verdict.of(settings.requiredRatio(), onFeet(load, standing, reader).ratio(answer.situation().push()
+                    .orElseThrow()),
+                    settings.tightMargin());
+            if (after.compareTo(now) < 0) {
+                finding.remedy(Remedy.proven("Put the feet down first.", after));
+            }
+        }
+        load.dolly().props().stream().filter(prop -> !prop.fitted()).map(PropFacts::name).findFirst()
+                .ifPresent(prop -> finding.remedy(Remedy.advice("Fit " + prop + " first, and look whether it touches.")));
+        if (now == Verdict.STOP) {
+            finding.remedy(Remedy.advice("Work at it lower down or from the other side, or put a stand under that end."));
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package cradlewright.analysis.checks.tip;
+
+import cradlewright.analysis.check.Amount;
+import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.FindingBuilder;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.DollyLoad;
+import cradlewright.analysis.checks.DollyLoadCheck;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.SettingsFacts;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.mechanics.castor.CastorFormulas;
+import cradlewright.mechanics.castor.SwivelLead;
+import cradlewright.mechanics.tipping.TippingFormulas;
+import java.util.List;
+
+/** Does the dolly with the car on it stand on the fall of the floor, its castors turned whichever way? */
+public final class TipSlopeCheck extends DollyLoadCheck {
+
+    /** Creates the check. */
+    public TipSlopeCheck() {
+        super(new CheckInfo("tip.slope", "Does the dolly with the car on it stand on the fall of the floor?",
+                "statics; castors in their worst position ISO 22915-16; times it must be held: common practice, no source",
+                Cautions.TIPPING, List.of("fall of the floor", "place and lead of each castor",
+                        "mass and balance point of car and dolly"),
+                List.of(TippingFormulas.SLOPE, TippingFormulas.RATIO, CastorFormulas.SWIVEL_LEAD)));
+    }
+
+    @Override
+    protected boolean arises(Standing standing, Reader reader) {
+        return true;
+    }
+
+    @Override
+    protected List<Finding> judge(DollyLoad load, Standing standing, Subject subject, Reader reader) {
+        SettingsFacts settings = settings(reader);
+        Fall fall = Fall.under(standing, settings);
+        double height = load.balance().z() + load.give().z();
+        FindingBuilder finding = fall.note(finding(subject, load.dolly().id(), load.dolly().name())
+                .situation("on the fall of the floor"))
+                .input("height of the balance point, at most", Amount.length(height), "car and dolly together, 19 times in 20");
+        boolean feet = DollyLoad.onFeet(load.dolly());
+        List<String> missing = feet ? List.of() : Leads.missing(load);
+        if (!missing.isEmpty()) {
+            return List.of(finding.cantSay("How far the castors swing inward is not known.", missing));
+        }
+        if (feet && !load.canStandOnFeet()) {
+            return List.of(finding.cantSay("Where the feet stand is not known.",
+                    List.of("the node of each foot, with its place")));
+        }
+        double asked = settings.requiredRatio() * Math.max(0, height) * fall.slope();
+        double margin = margin(load, feet ? Leads.feet(load) : Leads.castors(load));
+        finding.against(Amount.length(asked), Amount.length(Math.max(0, margin)),
+                "least way of the balance point to a line over which it falls, against what the fall takes off it");
+        Verdict verdict = verdict(asked, margin, settings);
+        if (verdict != Verdict.HOLDS && !feet && load.canStandOnFeet()) {
+            Verdict after = verdict(asked, margin(load, Leads.feet(load)), settings);
+            if (after.compareTo(verdict) < 0) {
+                finding.remedy(Remedy.proven("Put the feet down while it stands there.", after));
+            }
+        }
+        if (verdict == Verdict.STOP) {
+            finding.remedy(Remedy.advice("Bring the load lower or more to the middle, or let it stand on level floor."));
+        }
+        return List.of(finding.say(verdict, verdict != Verdict.STOP ? "It stands on this fall."
+                : margin <= asked / settings.requiredRatio() ? "It falls over." : "It is too close to falling over."));
+    }
+
+    private static double margin(DollyLoad load, List<SwivelLead.Castor> points) {
+        return SwivelLead.worst(points, load.balance()).margin() - Math.hypot(load.give().x(), load.give().y());
+    }
+
+    private static Verdict verdict(double asked, double margin, SettingsFacts settings) {
+        return margin <= 0 ? Verdict.STOP : Verdict.of(asked, margin, settings.tightMargin());
+    }
+}
