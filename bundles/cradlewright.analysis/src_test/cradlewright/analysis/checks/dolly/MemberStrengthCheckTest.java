@@ -56,6 +56,13 @@ class MemberStrengthCheckTest {
     }
 
     @Test
+    void aThickerFlatThatStillStopsIsNoRemedy() {
+        // 60 x 10.1 resists 1424 N*m against 1471 N*m: passed over for 60 x 12
+        FrameShop shop = shop(800).has(FrameShop.flat("flat 60x10.1", 0.060, 0.0101)).has(FrameShop.flat("flat 60x12", 0.060, 0.012));
+        assertTrue(middle(shop).remedies().get(0).words().contains("flat 60x12"), middle(shop).remedies().toString());
+    }
+
+    @Test
     void withoutThickerStockASheetAQuarterThickerIsProven() {
         Finding finding = middle(shop(800));
         assertEquals(Optional.of(Verdict.HOLDS), finding.remedies().get(0).after());

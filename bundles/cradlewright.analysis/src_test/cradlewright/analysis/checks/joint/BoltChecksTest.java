@@ -10,7 +10,13 @@ import cradlewright.analysis.facts.JointFacts;
 import cradlewright.analysis.facts.MemberFacts;
 import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.testshop.FrameShop;
+import cradlewright.mechanics.frame.ForceMoment;
+import cradlewright.mechanics.joint.BoltForce;
+import cradlewright.mechanics.joint.BoltGrade;
+import cradlewright.mechanics.joint.BoltResistance;
+import cradlewright.mechanics.joint.BoltSize;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -147,6 +153,16 @@ class BoltChecksTest {
         assertTrue(stop.remedies().get(0).words().contains("M12"), stop.remedies().toString());
         assertEquals(Verdict.CANT_SAY, ask(new PunchingCheck(), 100,
                 joint("M10", "8.8", 2, 2, JointFacts.Holes.NORMAL, Optional.empty())).verdict());
+    }
+
+    @Test
+    void shearAndTensionOfOneBoltAdd() {
+        // Table 3.4: 15 000/22 272 + 25 000/(1.4 x 33 408) = 0.6735 + 0.5345 = 1.2080, though neither alone is at its limit
+        Bolts bolts = new Bolts(BoltSize.M10, BoltGrade.G8_8, BoltResistance.ShearPlane.THREADS, 2, 2, 0.06, 0.04, Optional.empty(),
+                Optional.empty(), Optional.empty(), JointFacts.Holes.NORMAL);
+        JointEnd.Action rest = new JointEnd.Action(Situation.atRest(), ForceMoment.ZERO);
+        List<JointUse> uses = new BoltStrengthCheck().uses(bolts, List.of(), new BoltForce(15_000, 0, 25_000), rest);
+        assertEquals(1.2080, uses.stream().mapToDouble(JointUse::ratio).max().orElseThrow(), 1e-4);
     }
 
     @Test
