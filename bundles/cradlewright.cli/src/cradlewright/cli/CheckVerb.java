@@ -13,6 +13,7 @@ import cradlewright.report.json.JsonReport;
 import cradlewright.report.text.TextReport;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -104,8 +105,9 @@ final class CheckVerb implements Callable<Integer> {
         try {
             new HtmlReport(reader.units()).write(answers, engine, date, html);
         } catch (IOException e) {
-            throw new BadInputException("the pages cannot be written into " + html + ": " + e.getClass().getSimpleName() + ", "
-                    + e.getMessage() + "; name another folder or check the rights on this one");
+            String reason = e instanceof FileSystemException f && f.getReason() != null ? f.getReason() + "; " : "";
+            throw new BadInputException("the pages cannot be written into " + html + ": " + reason
+                    + "name another folder, or check rights and room on this one");
         }
     }
 }

@@ -22,7 +22,7 @@ public final class CommandLineMain {
         PrintWriter text = new PrintWriter(out, true, StandardCharsets.UTF_8);
         PrintWriter errors = new PrintWriter(err, true, StandardCharsets.UTF_8);
         CommandLine line = new CommandLine(new RootVerb());
-        line.setOut(text).setErr(errors).setUsageHelpWidth(100).setCaseInsensitiveEnumValuesAllowed(true)
+        line.setOut(text).setErr(errors).setUsageHelpWidth(100).setExpandAtFiles(false)
                 .setParameterExceptionHandler(CommandLineMain::badArguments).setExecutionExceptionHandler(CommandLineMain::broke);
         int code = line.execute(arguments);
         text.flush();
@@ -38,7 +38,7 @@ public final class CommandLineMain {
         return ExitCode.BAD_INPUT;
     }
 
-    private static int broke(Exception e, CommandLine line, CommandLine.ParseResult parsed) {
+    static int broke(Exception e, CommandLine line, CommandLine.ParseResult parsed) {
         if (e instanceof BadInputException) {
             line.getErr().println("cradlewright: " + e.getMessage());
             return ExitCode.BAD_INPUT;

@@ -50,7 +50,7 @@ public final class SvgPainter {
 
     /** Makes a text fit for XML and HTML, inside elements and inside quoted attributes; control characters are left out. */
     public static String escape(String text) {
-        return text.replaceAll("[\\p{Cntrl}&&[^\t\n\r]]", "")
+        return text.replaceAll("[\\p{Cc}&&[^\t\n\r]]", "")
                 .replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;").replace("'", "&#39;");
     }
 }

@@ -38,6 +38,6 @@ public final class Lines {
     }
 
     private static String plain(String text) {
-        return text.replaceAll("\\s+", " ").replaceAll("\\p{Cntrl}", "").strip();
+        return text.replaceAll("[\\s\\x85]+", " ").replaceAll("\\p{Cc}", "").strip();
     }
 }

@@ -13,6 +13,7 @@ import cradlewright.report.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** May a part come off? First the answer in one word, then each visit with what changes, then the cautions. */
 public final class PartOffReport {
@@ -80,14 +81,18 @@ public final class PartOffReport {
         out.append(Lines.wrap(head("mass now"), mass(answer.weightNow())));
         out.append(Lines.wrap(head("part off"), mass(answer.weightThen())));
         out.append(Lines.wrap(head("balance"), move(answer)));
-        List<FindingChange> worse = answer.changes(Kind.APPEARS, Kind.WORSE, Kind.CLOSER, Kind.UNANSWERED);
+        List<FindingChange> worse = answer.changes(Kind.APPEARS, Kind.WORSE, Kind.CLOSER);
+        List<FindingChange> open = answer.changes(Kind.UNANSWERED);
         List<Finding> told = new ArrayList<>();
-        if (worse.isEmpty()) {
+        if (worse.isEmpty() && open.isEmpty()) {
             out.append(Lines.wrap(head("worse"), "nothing"));
         }
         for (FindingChange change : worse) {
             writeChange(out, change);
             change.after().ifPresent(told::add);
+        }
+        if (!open.isEmpty()) {
+            out.append(Lines.wrap(head("worse"), "held before, and with the part off there is no answer: " + names(open)));
         }
         writeOthers(out, "as before", answer.then().stream().filter(finding -> !told.contains(finding)).toList());
         if (answer.verdictNow().compareTo(answer.verdictThen()) > 0) {
@@ -95,21 +100,21 @@ public final class PartOffReport {
         }
     }
 
+    private static String names(List<FindingChange> changes) {
+        return String.join(", ", changes.stream().flatMap(change -> change.before().stream())
+                .map(finding -> finding.objectName() + " [" + finding.check() + "]").toList());
+    }
+
     private void writeChange(StringBuilder out, FindingChange change) {
-        Finding shown = change.after().or(change::before).orElseThrow();
-        String what = switch (change.kind()) {
-            case APPEARS -> "new: " + shown.verdict().word();
-            case WORSE -> change.before().orElseThrow().verdict().word() + ", then " + shown.verdict().word();
-            case CLOSER -> shown.verdict().word() + " as before, with more asked";
-            case BETTER -> "better";
-            case UNANSWERED -> "held before, with the part off there is no answer";
-        };
-        out.append(Lines.wrap(head("worse"), what + ". " + FindingWords.reason(shown)));
-        if (change.kind() != Kind.APPEARS && change.after().isPresent()) {
-            change.before().map(before -> FindingWords.numbers(before, units)).filter(numbers -> !numbers.isEmpty())
-                    .ifPresent(numbers -> out.append(Lines.wrap(deep("now"), numbers)));
-        }
-        writeDetails(out, shown, change.after().isPresent() ? "part off" : "now");
+        Finding then = change.after().orElseThrow();
+        Optional<Finding> now = change.before();
+        String what = now.isEmpty() ? "new: " + then.verdict().word()
+                : change.kind() == Kind.CLOSER ? then.verdict().word() + " as before, with more asked"
+                : now.get().verdict().word() + ", then " + then.verdict().word();
+        out.append(Lines.wrap(head("worse"), what + ". " + FindingWords.reason(then)));
+        now.map(before -> FindingWords.numbers(before, units)).filter(numbers -> !numbers.isEmpty())
+                .ifPresent(numbers -> out.append(Lines.wrap(deep("now"), numbers)));
+        writeDetails(out, then, "part off");
     }
 
     private void writeOthers(StringBuilder out, String head, List<Finding> findings) {
@@ -150,7 +155,8 @@ public final class PartOffReport {
 
     private static void writeCautions(StringBuilder out, List<PartOffAnswer> answers) {
         out.append("\nCautions\n").append(Lines.wrap("  - ", CARE)).append(Lines.wrap("  - ", STIFFNESS));
-        List<Finding> findings = answers.stream().flatMap(answer -> answer.then().stream()).toList();
+        List<Finding> findings = answers.stream().flatMap(answer -> Stream.concat(answer.now().stream(), answer.then().stream()))
+                .toList();
         FindingWords.cautions(findings).forEach(caution -> out.append(Lines.wrap("  - ", caution)));
     }
 

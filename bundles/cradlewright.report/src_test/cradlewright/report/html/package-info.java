@@ -1,0 +1,2 @@
+/** Tests of reports as pages. */
+package cradlewright.report.html;

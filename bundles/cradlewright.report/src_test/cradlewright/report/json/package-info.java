@@ -1,0 +1,2 @@
+/** Tests of reports as JSON against their schema. */
+package cradlewright.report.json;

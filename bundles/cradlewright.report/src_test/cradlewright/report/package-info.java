@@ -1,0 +1,2 @@
+/** Tests of units and of the words around numbers. */
+package cradlewright.report;

@@ -1,0 +1,2 @@
+/** Tests of drawings. */
+package cradlewright.report.scene;

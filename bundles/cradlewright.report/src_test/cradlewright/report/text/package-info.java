@@ -1,0 +1,2 @@
+/** Tests of reports as text. */
+package cradlewright.report.text;
