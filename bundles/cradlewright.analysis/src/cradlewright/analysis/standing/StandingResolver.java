@@ -121,7 +121,8 @@ final class StandingResolver {
         }
         Holder holder = holder(contact, dolly, lift);
         Optional<String> fixturePad = holder instanceof Holder.OnFixture on ? on.fixture().padId() : Optional.empty();
-        Optional<StockFacts.Pad> pad = contact.padId().or(() -> fixturePad).flatMap(id -> reader.read(new FactKey<>(StockFacts.Pad.class, id)));
+        Optional<StockFacts.Pad> pad = contact.padId().or(() -> fixturePad).flatMap(id ->
+                reader.read(new FactKey<>(StockFacts.Pad.class, id)));
         Hold hold = contact.hold().orElseGet(() -> holder instanceof Holder.OnFixture on ? on.fixture().hold() : Hold.RESTS);
         Optional<ShimStackFacts> shims = contact.shims().or(() -> mount.flatMap(MountFacts::onDolly));
         Compliance compliance = compliance(contact, holder, pad);

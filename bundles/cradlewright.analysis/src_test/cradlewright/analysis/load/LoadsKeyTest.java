@@ -28,7 +28,8 @@ class LoadsKeyTest {
     }
 
     private static Loads ask(VisitShop shop, String situation, boolean factored) {
-        Situation wanted = shop.read(new SituationsKey("car", "visit")).stream().filter(s -> s.id().equals(situation)).findFirst().orElseThrow();
+        Situation wanted = shop.read(new SituationsKey("car", "visit")).stream().filter(s -> s.id().equals(situation)).findFirst()
+                .orElseThrow();
         return shop.read(new LoadsKey("car", "visit", wanted, factored));
     }
 

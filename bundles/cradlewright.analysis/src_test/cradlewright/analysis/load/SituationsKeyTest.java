@@ -22,7 +22,8 @@ class SituationsKeyTest {
             shop.workPoints.add(new WorkPointFacts(work.name(), work.name(), Optional.of(new Spot(new Vec3(1, 2, 3), 0)),
                     Optional.of(new Vec3(1, 0, 0)), Optional.of(work)));
         }
-        shop.workPoints.add(new WorkPointFacts("nowhere", "nowhere", Optional.empty(), Optional.empty(), Optional.of(WorkPointFacts.Kind.BAR)));
+        shop.workPoints.add(new WorkPointFacts("nowhere", "nowhere", Optional.empty(), Optional.empty(),
+                Optional.of(WorkPointFacts.Kind.BAR)));
         return shop;
     }
 

@@ -45,7 +45,8 @@ class StandingKeyTest {
     }
 
     private static StockFacts.Pad pad(double thickness) {
-        return new StockFacts.Pad("pad", "pad", StockFacts.Material.RUBBER, value(0.1), value(0.05), value(thickness), value(5e6), Optional.empty(),
+        return new StockFacts.Pad("pad", "pad", StockFacts.Material.RUBBER, value(0.1), value(0.05), value(thickness), value(5e6),
+                Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty());
     }
 
@@ -133,7 +134,8 @@ class StandingKeyTest {
     void eachHolderIsFound() {
         VisitShop shop = new VisitShop(CarrierKind.STANDS).mount("2R", new Vec3(1, 0.4, 0), Condition.SOUND, Optional.empty())
                 .with(new GearFacts.Trestle("trestle", "trestle", NONE, Optional.empty()))
-                .with(new GearFacts.Strap("strap", "strap", NONE, Optional.empty(), Optional.empty(), GearFacts.Mode.STRAIGHT, Optional.empty()));
+                .with(new GearFacts.Strap("strap", "strap", NONE, Optional.empty(), Optional.empty(), GearFacts.Mode.STRAIGHT,
+                Optional.empty()));
         shop.touch("A").at(0, 0, 0).on("trestle");
         shop.touch("B").at(0, 0, 0).on("strap");
         shop.touch("C").mount("2R").on("2R").holds(Hold.BOLTED);
@@ -152,8 +154,10 @@ class StandingKeyTest {
     @Test
     void placeAndSlabFollowFromThePlacementOfTheVisit() {
         VisitShop shop = new VisitShop(CarrierKind.FLOOR)
-                .with(new PlaceFacts("bay", "bay", PlaceFacts.Kind.BAY, Optional.of("slab"), false, Optional.empty(), Optional.empty(), Optional.empty()))
-                .with(new SlabFacts("slab", "slab", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                .with(new PlaceFacts("bay", "bay", PlaceFacts.Kind.BAY, Optional.of("slab"), false, Optional.empty(),
+                Optional.empty(), Optional.empty()))
+                .with(new SlabFacts("slab", "slab", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(),
                         Optional.empty(), Optional.empty()))
                 .with(new PlacementFacts("p1", "p1", Optional.of("other"), Optional.of("yard")))
                 .with(new PlacementFacts("p2", "p2", Optional.of("visit"), Optional.of("bay")));
@@ -183,7 +187,8 @@ class StandingKeyTest {
         assertEquals(0, support(shop, 0).inCarrier().minus(new Vec3(10, 21, 30.3)).norm(), 1e-12);
         assertEquals(0, support(shop, 1).inCarrier().minus(new Vec3(9, 20, 30.3)).norm(), 1e-12);
         assertEquals(new Vec3(1, 0, 0.3), support(shop, 0).onCar());
-        Vec3 turned = Carriers.turn(new Vec3(1, 0, 0), standing(shop).setup()).cross(Carriers.turn(new Vec3(0, 1, 0), standing(shop).setup()));
+        Vec3 turned = Carriers.turn(new Vec3(1, 0, 0), standing(shop).setup())
+                .cross(Carriers.turn(new Vec3(0, 1, 0), standing(shop).setup()));
         assertEquals(0, turned.minus(Vec3.UP).norm(), 1e-12, "right-handed");
     }
 

@@ -52,7 +52,8 @@ public final class SteelDolly {
 
     /** Adds a member of a section between two nodes. */
     public SteelDolly member(String member, String from, String to, String section) {
-        members.add(new MemberFacts(member, member, Optional.of(from), Optional.of(to), Optional.of(section), Optional.empty(), Optional.empty(),
+        members.add(new MemberFacts(member, member, Optional.of(from), Optional.of(to), Optional.of(section), Optional.empty(),
+                Optional.empty(),
                 false, false, Optional.empty(), Optional.empty(), Optional.empty()));
         return this;
     }
@@ -65,7 +66,8 @@ public final class SteelDolly {
 
     /** Adds a fixture on a node, with its height above the node if that is known. */
     public SteelDolly fixture(String fixture, String node, Optional<Value> height) {
-        fixtures.add(new FixtureFacts(fixture, fixture, Optional.of(node), height, Vec3.ZERO, Optional.empty(), Hold.RESTS, Optional.empty(),
+        fixtures.add(new FixtureFacts(fixture, fixture, Optional.of(node), height, Vec3.ZERO, Optional.empty(), Hold.RESTS,
+                Optional.empty(),
                 OptionalInt.empty(), Optional.empty(), Optional.empty()));
         return this;
     }
@@ -73,6 +75,7 @@ public final class SteelDolly {
     /** Returns the record. */
     public DollyFacts facts() {
         return new DollyFacts(id, id, DollyFacts.Build.OWN, mass, balance, Optional.empty(),
-                new Examination(Optional.empty(), Optional.empty(), Optional.empty()), nodes, members, List.of(), castors, feet, fixtures, List.of());
+                new Examination(Optional.empty(), Optional.empty(), Optional.empty()), nodes, members, List.of(), castors, feet,
+                        fixtures, List.of());
     }
 }

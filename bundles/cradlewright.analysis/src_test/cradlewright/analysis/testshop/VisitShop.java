@@ -181,7 +181,8 @@ public final class VisitShop {
 
     /** Adds a body mount. */
     public VisitShop mount(String id, Vec3 at, Condition condition, Optional<Boolean> fast) {
-        mounts.add(new MountFacts(id, id, Optional.of(new Spot(at, 0)), condition, Optional.empty(), Optional.empty(), OptionalInt.empty(), fast,
+        mounts.add(new MountFacts(id, id, Optional.of(new Spot(at, 0)), condition, Optional.empty(), Optional.empty(),
+                OptionalInt.empty(), fast,
                 Optional.empty(), Optional.empty(), Optional.empty()));
         return this;
     }
@@ -195,12 +196,14 @@ public final class VisitShop {
     /** Returns the records. */
     public Map<String, Fact> facts() {
         PieceFacts shell = new PieceFacts("shell", "shell", PieceKind.SHELL, torsion, Optional.empty(), List.of(), shellParts);
-        PieceFacts chassis = new PieceFacts("chassis", "chassis", PieceKind.CHASSIS, Optional.empty(), Optional.empty(), List.of(), chassisParts);
+        PieceFacts chassis = new PieceFacts("chassis", "chassis", PieceKind.CHASSIS, Optional.empty(), Optional.empty(),
+                List.of(), chassisParts);
         SetupFacts setup = new SetupFacts("setup", "setup", carried, kind, dolly, lift, hoist, shift, heading,
                 touches.stream().map(Touch::facts).toList());
         VisitFacts visit = new VisitFacts("visit", "visit", stage, Optional.of("setup"), Optional.empty(), Optional.empty());
         Map<String, Fact> facts = new LinkedHashMap<>(others);
-        facts.put("car", new CarFacts("car", "Car", separateChassis, List.of(shell, chassis), mounts, liftPoints, workPoints, cuts, loads, braces,
+        facts.put("car", new CarFacts("car", "Car", separateChassis, List.of(shell, chassis), mounts, liftPoints, workPoints,
+                cuts, loads, braces,
                 List.of(new StageFacts("stage", "stage", partsOn, loadsOn)), List.of(setup), List.of(visit)));
         return facts;
     }

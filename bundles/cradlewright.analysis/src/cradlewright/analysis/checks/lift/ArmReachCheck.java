@@ -27,7 +27,8 @@ public final class ArmReachCheck extends VisitCheck {
     /** Creates the check. */
     public ArmReachCheck() {
         super(new CheckInfo("lift.reach", "Does each arm reach its lift point?", "plate and manual of the lift", Cautions.LIFTING,
-                List.of("pivot, shortest and longest reach and swing of each arm", "where the car stands on the lift"), List.of(LiftingFormulas.ARM_REACH)));
+                List.of("pivot, shortest and longest reach and swing of each arm", "where the car stands on the lift"),
+                List.of(LiftingFormulas.ARM_REACH)));
     }
 
     @Override
@@ -54,9 +55,11 @@ public final class ArmReachCheck extends VisitCheck {
         finding.against(Amount.length(distance), Amount.length(longest), "longest reach of the arm")
                 .input("shortest reach", Amount.length(shortest), "manual or measured");
         if (distance > longest || distance < shortest) {
-            return finding.remedy(Remedy.advice(distance > longest ? "Set the car closer to this column or choose a lift point nearer to it."
+            return finding.remedy(Remedy.advice(distance > longest
+                    ? "Set the car closer to this column or choose a lift point nearer to it."
                     : "Set the car further from this column or choose a lift point further away."))
-                    .say(Verdict.STOP, distance > longest ? "The lift point lies beyond the reach of this arm." : "The lift point lies too close for this arm.");
+                    .say(Verdict.STOP, distance > longest ? "The lift point lies beyond the reach of this arm."
+                    : "The lift point lies too close for this arm.");
         }
         if (arm.azimuthFrom().isEmpty() || arm.azimuthTo().isEmpty()) {
             return finding.cantSay("The arm is long enough, but how far it swings is not in the files.",

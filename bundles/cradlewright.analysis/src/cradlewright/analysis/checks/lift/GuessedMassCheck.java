@@ -22,7 +22,8 @@ public final class GuessedMassCheck extends VisitCheck {
 
     /** Creates the check. */
     public GuessedMassCheck() {
-        super(new CheckInfo("lift.guessed-mass", "Does what is lifted rest on a guessed mass?", "common practice, no source", Cautions.LIFTING,
+        super(new CheckInfo("lift.guessed-mass", "Does what is lifted rest on a guessed mass?", "common practice, no source",
+                Cautions.LIFTING,
                 List.of("source of each mass"), List.of()));
     }
 
@@ -40,7 +41,8 @@ public final class GuessedMassCheck extends VisitCheck {
                 .input("mass of what is lifted", Amount.mass(total), "sum of the parts that are on")
                 .input("of this only guessed", Amount.mass(weight.guessedMass()), "guessed");
         if (weight.guessedMass() > SHARE * total) {
-            return List.of(finding.cantSay("More than one part in twenty of the mass is only guessed: " + String.join(", ", weight.guessed()) + ".",
+            return List.of(finding.cantSay("More than one part in twenty of the mass is only guessed: "
+                    + String.join(", ", weight.guessed()) + ".",
                     List.of("a weighed mass: put a scale into each strap or under each pad at lift-off and enter the readings")));
         }
         if (!weight.missing().isEmpty()) {

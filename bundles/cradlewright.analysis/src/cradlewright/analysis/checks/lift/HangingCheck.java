@@ -16,7 +16,8 @@ public final class HangingCheck extends VisitCheck {
 
     /** Creates the check. */
     public HangingCheck() {
-        super(new CheckInfo("lift.hanging", "Does it hang in straps?", "common practice, no source", Cautions.LIFTING, List.of("what carries the shell"), List.of()));
+        super(new CheckInfo("lift.hanging", "Does it hang in straps?", "common practice, no source", Cautions.LIFTING,
+                List.of("what carries the shell"), List.of()));
     }
 
     @Override

@@ -33,7 +33,8 @@ public final class LiftShareCheck extends VisitCheck {
     /** Creates the check. */
     public LiftShareCheck() {
         super(new CheckInfo("lift.share", "Is the weight shared between front and rear arms as the lift's plate allows?",
-                "DGUV information 208-015 section 3, plate and manual of the lift", Cautions.LIFTING + " Ask again before engine, gearbox, axle or doors come off.",
+                "DGUV information 208-015 section 3, plate and manual of the lift",
+                Cautions.LIFTING + " Ask again before engine, gearbox, axle or doors come off.",
                 List.of("front to rear limits on the plate of the lift", "places of the four pads", "balance point"),
                 List.of(LiftingFormulas.TWO_POST_SHARE)));
     }
@@ -50,12 +51,15 @@ public final class LiftShareCheck extends VisitCheck {
         double rear = (xs.get(2) + xs.get(3)) / 2;
         FindingBuilder finding = finding(subject, standing.lift().get().id(), standing.lift().get().name()).situation("hanging still");
         if (!(rear > front)) {
-            return List.of(finding.cantSay("The four pads do not lie two in front and two behind.", List.of("places of the four lift points: measure them from the marks")));
+            return List.of(finding.cantSay("The four pads do not lie two in front and two behind.",
+                    List.of("places of the four lift points: measure them from the marks")));
         }
         if (!weight.missing().isEmpty()) {
-            return List.of(finding.cantSay("Parts that are on have no mass or no place, so the share is not known.", weight.missing()));
+            return List.of(finding.cantSay("Parts that are on have no mass or no place, so the share is not known.",
+                    weight.missing()));
         }
-        return List.of(new Pads(weight.estimate().get(), front, rear).judge(standing.lift().get(), settings(reader).tightMargin(), finding));
+        Pads pads = new Pads(weight.estimate().get(), front, rear);
+        return List.of(pads.judge(standing.lift().get(), settings(reader).tightMargin(), finding));
     }
 
     /** The car on its four pads, by x in m. */
@@ -70,17 +74,19 @@ public final class LiftShareCheck extends VisitCheck {
                     .input("on the front arms", Amount.mass(share.front()), "by moments")
                     .input("on the rear arms", Amount.mass(share.rear()), "by moments");
             if (share.goesOver()) {
-                return finding.remedy(Remedy.advice("Do not raise it: set the arms so that the balance point lies between front and rear pads."))
+                return finding.remedy(Remedy.advice(
+                        "Do not raise it: set the arms so that the balance point lies between front and rear pads."))
                         .say(Verdict.STOP, "The balance point does not lie between front and rear pads: the car goes over the end.");
             }
             if (share(-give()).goesOver() || share(give()).goesOver()) {
-                return finding.remedy(Remedy.advice("Do not raise it: weigh the car to know the balance point better.")).say(Verdict.STOP,
-                        "At the unfavourable end of what is known the balance point does not lie between front and rear pads.");
+                return finding.remedy(Remedy.advice("Do not raise it: weigh the car to know the balance point better."))
+                        .say(Verdict.STOP, "At the unfavourable end of what is known the balance point does not lie between front "
+                                + "and rear pads.");
             }
             if (lift.frontRearLow().isEmpty() || lift.frontRearHigh().isEmpty()) {
                 boolean held = share.within(ShareLimits.general(lift.ratedLoad().map(Value::si).orElse(1.0)));
-                return finding.cantSay("The plate limits of " + lift.name() + " are not in the files. By the rule of thumb for lifts of its size "
-                        + "the share would " + (held ? "be allowed." : "not be allowed."),
+                return finding.cantSay("The plate limits of " + lift.name() + " are not in the files. By the rule of thumb for lifts "
+                        + "of its size the share would " + (held ? "be allowed." : "not be allowed."),
                         List.of("smallest and largest front to rear share of " + lift.name() + ": see its plate or manual"));
             }
             return judge(new ShareLimits(lift.frontRearLow().get(), lift.frontRearHigh().get()), tightMargin, finding);
@@ -94,7 +100,8 @@ public final class LiftShareCheck extends VisitCheck {
             double asked = frontGoverns ? frontOverRear : rearOverFront;
             double allowed = frontGoverns ? limits.highest() : 1 / limits.lowest();
             finding.input("front over rear, best estimate", Amount.ratio(share(0).ratio().orElseThrow()), "by moments")
-                    .against(Amount.ratio(asked), Amount.ratio(allowed), "limit on the plate, " + (frontGoverns ? "front over rear" : "rear over front"));
+                    .against(Amount.ratio(asked), Amount.ratio(allowed),
+                            "limit on the plate, " + (frontGoverns ? "front over rear" : "rear over front"));
             Verdict verdict = Verdict.of(asked, allowed, tightMargin);
             if (verdict != Verdict.STOP) {
                 return finding.say(verdict, "Front and rear arms share the weight as the plate allows, also at the ends of what is known.");
@@ -107,14 +114,16 @@ public final class LiftShareCheck extends VisitCheck {
         private void remedy(ShareLimits limits, boolean frontGoverns, FindingBuilder finding) {
             TwoPostShare.Window window = TwoPostShare.window(front, rear, limits);
             if (2 * give() > window.to() - window.from()) {
-                finding.remedy(Remedy.advice("Weigh the car to know the balance point better: no place of the pads keeps to the plate at both ends."));
+                finding.remedy(Remedy.advice(
+                        "Weigh the car to know the balance point better: no place of the pads keeps to the plate at both ends."));
                 return;
             }
             double x = estimate.balance().point().x();
             double shift = frontGoverns ? window.from() - (x - give()) : x + give() - window.to();
             String way = frontGoverns ? "forward" : "back";
             finding.input("all pads further " + way + " by at least", Amount.length(shift), "worked out")
-                    .remedy(Remedy.advice("Set all four pads further " + way + " by the length shown, if sound lift points lie there and the arms reach."));
+                    .remedy(Remedy.advice("Set all four pads further " + way
+                            + " by the length shown, if sound lift points lie there and the arms reach."));
         }
 
         private double give() {

@@ -27,7 +27,8 @@ public final class LiftTotalCheck extends VisitCheck {
 
     /** Creates the check. */
     public LiftTotalCheck() {
-        super(new CheckInfo("lift.total", "Is the lift or hoist rated for all that is on it?", "EN 1493, rated load of the plate", Cautions.LIFTING,
+        super(new CheckInfo("lift.total", "Is the lift or hoist rated for all that is on it?", "EN 1493, rated load of the plate",
+                Cautions.LIFTING,
                 List.of("rated load on the plate of the lift or hoist", "mass of what is lifted"), MassFormulas.all()));
     }
 
@@ -46,11 +47,13 @@ public final class LiftTotalCheck extends VisitCheck {
     private Finding examine(GearFacts gear, Weight weight, Subject subject, Reader reader) {
         EstimatedBalance estimate = weight.estimate().orElseThrow();
         FindingBuilder finding = finding(subject, gear.id(), gear.name()).situation("hanging still").input("mass, best estimate",
-                Amount.mass(estimate.balance().mass()), "sum of the parts that are on").input("give or take", Amount.mass(estimate.expanded(Quantity.MASS)),
+                Amount.mass(estimate.balance().mass()), "sum of the parts that are on").input("give or take",
+                        Amount.mass(estimate.expanded(Quantity.MASS)),
                         "19 times in 20");
         Optional<Value> rated = gear.ratedLoad();
         if (rated.isEmpty()) {
-            return finding.cantSay("The rated load of " + gear.name() + " is not in the files.", List.of("rated load of " + gear.name() + ": read it off its plate"));
+            return finding.cantSay("The rated load of " + gear.name() + " is not in the files.",
+                    List.of("rated load of " + gear.name() + ": read it off its plate"));
         }
         double asked = estimate.balance().mass() + estimate.expanded(Quantity.MASS);
         finding.against(Amount.mass(asked), Amount.mass(rated.get().si()), "rated load on the plate");
@@ -61,6 +64,7 @@ public final class LiftTotalCheck extends VisitCheck {
         if (verdict == Verdict.STOP) {
             finding.remedy(Remedy.advice("Take parts off first, or use gear of a higher rating."));
         }
-        return finding.say(verdict, verdict == Verdict.STOP ? "More hangs on it than its plate allows." : "Its plate allows what hangs on it.");
+        return finding.say(verdict, verdict == Verdict.STOP ? "More hangs on it than its plate allows."
+                : "Its plate allows what hangs on it.");
     }
 }

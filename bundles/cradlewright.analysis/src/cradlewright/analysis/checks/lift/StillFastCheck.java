@@ -19,7 +19,8 @@ public final class StillFastCheck extends VisitCheck {
 
     /** Creates the check. */
     public StillFastCheck() {
-        super(new CheckInfo("lift.still-fast", "Is every body mount free before the shell is lifted?", "common practice, no source", Cautions.LIFTING,
+        super(new CheckInfo("lift.still-fast", "Is every body mount free before the shell is lifted?",
+                "common practice, no source", Cautions.LIFTING,
                 List.of("state of each body mount: fast or free"), List.of()));
     }
 

@@ -52,10 +52,12 @@ public final class BoothTemperatureCheck extends VisitCheck {
         double heat = booth.get().temperature().get().high();
         List<Finding> findings = new ArrayList<>();
         for (Support support : standing.supports()) {
-            support.pad().ifPresent(pad -> findings.add(judge(subject, support.objectId(), support.name() + ", " + pad.name(), heat, pad.temperatureLimit())));
+            support.pad().ifPresent(pad ->
+                    findings.add(judge(subject, support.objectId(), support.name() + ", " + pad.name(), heat, pad.temperatureLimit())));
         }
         for (CastorFacts castor : standing.dolly().map(DollyFacts::castors).orElse(List.of())) {
-            Optional<StockFacts.CastorType> type = castor.typeId().flatMap(id -> reader.read(new FactKey<>(StockFacts.CastorType.class, id)));
+            Optional<StockFacts.CastorType> type = castor.typeId().flatMap(id ->
+                    reader.read(new FactKey<>(StockFacts.CastorType.class, id)));
             findings.add(judge(subject, castor.id(), castor.name(), heat, type.flatMap(StockFacts.CastorType::temperatureLimit)));
         }
         for (PartFacts part : partsOn(standing)) {
@@ -73,12 +75,15 @@ public final class BoothTemperatureCheck extends VisitCheck {
     private Finding judge(Subject subject, String id, String name, double heat, Optional<Value> limit) {
         FindingBuilder finding = finding(subject, id, name);
         if (limit.isEmpty()) {
-            return finding.cantSay("How much heat this stands is not in the files.", List.of("temperature limit of " + name + ": see the maker's sheet"));
+            return finding.cantSay("How much heat this stands is not in the files.",
+                    List.of("temperature limit of " + name + ": see the maker's sheet"));
         }
-        finding.against(new Amount(heat + ZERO_CELSIUS, Dimension.TEMPERATURE), new Amount(limit.get().low() + ZERO_CELSIUS, Dimension.TEMPERATURE),
+        finding.against(new Amount(heat + ZERO_CELSIUS, Dimension.TEMPERATURE), new Amount(limit.get().low() + ZERO_CELSIUS,
+                Dimension.TEMPERATURE),
                 "maker's limit");
         if (heat > limit.get().low()) {
-            return finding.remedy(Remedy.advice("Take it off or change it before the shell goes into the booth.")).say(Verdict.STOP, "The booth gets hotter than this stands.");
+            return finding.remedy(Remedy.advice("Take it off or change it before the shell goes into the booth."))
+                    .say(Verdict.STOP, "The booth gets hotter than this stands.");
         }
         return finding.say(Verdict.HOLDS, "Stands the heat of the booth.");
     }

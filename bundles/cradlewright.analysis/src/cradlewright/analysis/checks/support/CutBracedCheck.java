@@ -20,7 +20,8 @@ public final class CutBracedCheck extends VisitCheck {
     /** Creates the check. */
     public CutBracedCheck() {
         super(new CheckInfo("support.cut-braced", "Is the opening braced before it is cut?", "common practice, no source",
-                "Measure the openings before and after bracing and after each cut.", List.of("braces named for each planned cut"), List.of()));
+                "Measure the openings before and after bracing and after each cut.", List.of("braces named for each planned cut"),
+                List.of()));
     }
 
     @Override
@@ -31,7 +32,8 @@ public final class CutBracedCheck extends VisitCheck {
     private Finding examine(CutZoneFacts cut, CarFacts car, Subject subject) {
         FindingBuilder finding = finding(subject, cut.id(), cut.name());
         if (cut.braceIds().isEmpty()) {
-            return finding.cantSay("No brace is named for this cut.", List.of("the brace that keeps the opening in shape, or a note that none is needed"));
+            return finding.cantSay("No brace is named for this cut.",
+                    List.of("the brace that keeps the opening in shape, or a note that none is needed"));
         }
         List<String> loose = cut.braceIds().stream().flatMap(id -> CarFacts.find(car.braces(), id).stream())
                 .filter(brace -> !brace.fitted()).map(BraceFacts::name).toList();
@@ -42,7 +44,8 @@ public final class CutBracedCheck extends VisitCheck {
         }
         if (!loose.isEmpty()) {
             return finding.remedy(Remedy.advice("Fit " + String.join(", ", loose) + " and take the aperture readings, then cut."))
-                    .say(Verdict.STOP, "Not yet braced: " + String.join(", ", loose) + (loose.size() == 1 ? " is" : " are") + " not fitted.");
+                    .say(Verdict.STOP, "Not yet braced: " + String.join(", ", loose) + (loose.size() == 1 ? " is" : " are")
+                    + " not fitted.");
         }
         return finding.say(Verdict.HOLDS, "Every brace named for this cut is fitted.");
     }

@@ -21,13 +21,18 @@ public final class ShimStackCheck extends VisitCheck {
     /** Creates the check. */
     public ShimStackCheck() {
         super(new CheckInfo("support.shim-stack", "Is a stack of shims short enough to stay put?", "common practice, no source",
-                "No wood and no loose plates in a stack; the thickest shim lies at the bottom.", List.of("number and thickness of the shims in each stack"),
+                "No wood and no loose plates in a stack; the thickest shim lies at the bottom.",
+                List.of("number and thickness of the shims in each stack"),
                 List.of()));
     }
 
     @Override
     protected List<Finding> examine(Standing standing, Subject subject, Reader reader) {
-        return standing.supports().stream().filter(support -> support.shims().filter(stack -> !stack.shims().isEmpty()).isPresent()).map(support -> examine(support, subject)).toList();
+        return standing.supports().stream().filter(ShimStackCheck::hasShims).map(support -> examine(support, subject)).toList();
+    }
+
+    private static boolean hasShims(Support support) {
+        return support.shims().filter(stack -> !stack.shims().isEmpty()).isPresent();
     }
 
     private Finding examine(Support support, Subject subject) {
@@ -41,6 +46,7 @@ public final class ShimStackCheck extends VisitCheck {
             return finding.cantSay("The shims in this stack are not all counted and measured.",
                     List.of("number and thickness of each shim in the stack: count and measure them"));
         }
-        return finding.say(pieces == MOST_PIECES ? Verdict.TIGHT : Verdict.HOLDS, "The stack has " + pieces + (pieces == 1 ? " piece." : " pieces."));
+        return finding.say(pieces == MOST_PIECES ? Verdict.TIGHT : Verdict.HOLDS, "The stack has " + pieces
+                + (pieces == 1 ? " piece." : " pieces."));
     }
 }

@@ -33,7 +33,8 @@ class ArmReachCheckTest {
         VisitShop shop = new VisitShop(CarrierKind.LIFT);
         shop.touch("pad").at(0.85, -0.45, 0.3).on("arm");
         shop.lift = Optional.of("lift");
-        return shop.with(new GearFacts.Lift("lift", "lift", new Examination(Optional.empty(), Optional.empty(), Optional.empty()), Optional.empty(),
+        return shop.with(new GearFacts.Lift("lift", "lift", new Examination(Optional.empty(), Optional.empty(), Optional.empty()),
+                Optional.empty(),
                 Optional.empty(), Optional.empty(), List.of(arm)));
     }
 

@@ -25,7 +25,8 @@ class LiftTotalCheckTest {
 
     private static VisitShop shop(CarrierKind kind, Optional<Double> rated) {
         VisitShop shop = new VisitShop(kind).part("body", new Value(900, 10, Source.WEIGHED), Vec3.ZERO, 0)
-                .with(new GearFacts.Lift("lift", "lift", NONE, rated.map(VisitShop::measured), Optional.empty(), Optional.empty(), List.of()));
+                .with(new GearFacts.Lift("lift", "lift", NONE, rated.map(VisitShop::measured), Optional.empty(), Optional.empty(),
+                List.of()));
         shop.lift = Optional.of("lift");
         return shop;
     }

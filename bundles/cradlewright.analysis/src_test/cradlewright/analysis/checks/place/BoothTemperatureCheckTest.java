@@ -57,7 +57,8 @@ class BoothTemperatureCheckTest {
     void theUnfavourableEndsDecide() {
         // 80 give or take 2 against 81; 80 against 84 give or take 6.
         Value giveOrTake = new Value(80, 1, Source.MEASURED);
-        assertEquals(Verdict.STOP, only(onPad(shop(PlaceFacts.Kind.BOOTH, Optional.of(giveOrTake)), Optional.of(VisitShop.measured(81)))).verdict());
+        assertEquals(Verdict.STOP,
+                only(onPad(shop(PlaceFacts.Kind.BOOTH, Optional.of(giveOrTake)), Optional.of(VisitShop.measured(81)))).verdict());
         assertEquals(Verdict.STOP, only(onPad(hot(), Optional.of(new Value(84, 3, Source.MAKERS_SHEET)))).verdict());
     }
 
@@ -71,7 +72,8 @@ class BoothTemperatureCheckTest {
     void castorsAreAskedByTheirType() {
         VisitShop shop = hot().with(new StockFacts.CastorType("hard", "hard", Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(VisitShop.measured(60)), Optional.empty()));
-        SteelDolly dolly = new SteelDolly("dolly").node("n", 0, 0, 0).castor("c1", "n", Optional.of("hard")).castor("c2", "n", Optional.empty())
+        SteelDolly dolly = new SteelDolly("dolly").node("n", 0, 0, 0).castor("c1", "n", Optional.of("hard")).castor("c2", "n",
+                Optional.empty())
                 .castor("c3", "n", Optional.of("gone"));
         shop.with(dolly.facts());
         shop.kind = CarrierKind.DOLLY;
@@ -93,7 +95,8 @@ class BoothTemperatureCheckTest {
 
     @Test
     void asksNothingOutsideABooth() {
-        assertEquals(List.of(), onPad(shop(PlaceFacts.Kind.BAY, Optional.of(VisitShop.measured(80))), Optional.empty()).ask(new BoothTemperatureCheck()));
+        assertEquals(List.of(), onPad(shop(PlaceFacts.Kind.BAY, Optional.of(VisitShop.measured(80))), Optional.empty())
+                .ask(new BoothTemperatureCheck()));
         assertEquals(List.of(), onPad(new VisitShop(CarrierKind.STANDS), Optional.empty()).ask(new BoothTemperatureCheck()));
     }
 }
