@@ -2,8 +2,13 @@ package cradlewright.analysis.checks;
 
 import cradlewright.analysis.check.Check;
 import cradlewright.analysis.check.CheckCatalogue;
+import cradlewright.analysis.checks.castor.CastorBrakeCheck;
 import cradlewright.analysis.checks.castor.CastorCountCheck;
 import cradlewright.analysis.checks.castor.CastorLoadCheck;
+import cradlewright.analysis.checks.castor.CastorPushCheck;
+import cradlewright.analysis.checks.castor.CastorRunAwayCheck;
+import cradlewright.analysis.checks.castor.CastorStandingCheck;
+import cradlewright.analysis.checks.castor.CastorStepCheck;
 import cradlewright.analysis.checks.castor.CastorUnevenCheck;
 import cradlewright.analysis.checks.data.MissingMassCheck;
 import cradlewright.analysis.checks.data.VisitResolvedCheck;
@@ -74,6 +79,7 @@ public final class BuiltInChecks {
             new SupportConditionCheck(), new SupportInCutCheck(), new CutBracedCheck(), new ShimStackCheck(),
             new BoothTemperatureCheck(),
             new CastorCountCheck(), new CastorLoadCheck(), new CastorUnevenCheck(),
+            new CastorStepCheck(), new CastorPushCheck(), new CastorRunAwayCheck(), new CastorBrakeCheck(), new CastorStandingCheck(),
             new TipOnDollyCheck(), new TipOnFloorCheck(), new TipSlopeCheck(), new TipKerbCheck(),
             new LooseCheck(), new SteelNamedCheck(), new MemberStrengthCheck(), new MemberShearCheck(), new SidewaysCheck(), new StrutCheck(),
             new SlenderCheck(), new TimberRailCheck(), new TwistCheck(), new StrongerCheck(),

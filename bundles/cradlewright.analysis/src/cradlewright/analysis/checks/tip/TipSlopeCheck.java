@@ -10,6 +10,7 @@ import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.DollyLoad;
 import cradlewright.analysis.checks.DollyLoadCheck;
+import cradlewright.analysis.checks.Fall;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.standing.Standing;

@@ -1,4 +1,4 @@
-package cradlewright.analysis.checks.tip;
+package cradlewright.analysis.checks;
 
 import cradlewright.analysis.check.Amount;
 import cradlewright.analysis.check.FindingBuilder;

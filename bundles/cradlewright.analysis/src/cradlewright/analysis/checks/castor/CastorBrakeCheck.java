@@ -1,0 +1,125 @@
+package cradlewright.analysis.checks.castor;
+
+import cradlewright.analysis.check.Amount;
+import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.FindingBuilder;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.DollyLoad;
+import cradlewright.analysis.checks.DollyLoadCheck;
+import cradlewright.analysis.checks.Fall;
+import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.CastorFacts;
+import cradlewright.analysis.facts.StockFacts.CastorType;
+import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.mechanics.castor.Brake;
+import cradlewright.mechanics.castor.CastorFormulas;
+import cradlewright.mechanics.castor.CastorStates;
+import cradlewright.mechanics.geometry.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Do the brakes hold it on the fall of the floor? */
+public final class CastorBrakeCheck extends DollyLoadCheck {
+
+    /** Friction of a tread on dry concrete that is not swept clean: common practice, no source. */
+    private static final double FRICTION = 0.4;
+    /** Directions of the fall that are looked at. */
+    private static final int DIRECTIONS = 16;
+
+    /** Creates the check. */
+    public CastorBrakeCheck() {
+        super(new CheckInfo("castor.brake", "Do the brakes hold it on the fall of the floor?",
+                "brake test of EN 12530 and ISO 22881; friction common practice, no source", Cautions.CASTORS,
+                List.of("fall of the floor", "which castors have brakes, and their rated load",
+                        "mass and balance point of car and dolly"),
+                List.of(CastorFormulas.BRAKE, CastorFormulas.THREE_CARRY)));
+    }
+
+    @Override
+    protected boolean arises(Standing standing, Reader reader) {
+        return onCastors(standing) && standing.dolly().orElseThrow().castors().stream().anyMatch(CastorBrakeCheck::braked);
+    }
+
+    private static boolean braked(CastorFacts castor) {
+        return castor.brake() != CastorFacts.Brake.NONE;
+    }
+
+    @Override
+    protected List<Finding> judge(DollyLoad load, Standing standing, Subject subject, Reader reader) {
+        Fall fall = Fall.under(standing, settings(reader));
+        FindingBuilder finding = fall.note(finding(subject, load.dolly().id(), load.dolly().name())
+                .situation("left standing with its brakes set"))
+                .input("friction of the treads on the floor", Amount.ratio(FRICTION), "dry concrete, common practice, no source");
+        List<String> missing = missing(load);
+        if (!missing.isEmpty()) {
+            return List.of(finding.cantSay("What the brakes hold cannot be told.", missing));
+        }
+        Set<Integer> braked = IntStream.range(0, load.wheels().size()).filter(i -> braked(load.wheels().get(i).castor())).boxed()
+                .collect(Collectors.toSet());
+        List<Brake> holds = states(load, fall, braked);
+        if (holds.isEmpty()) {
+            // It falls over on this slope, which another check says.
+            return List.of();
+        }
+        Brake least = holds.stream().min((a, b) -> Double.compare(a.capacity(), b.capacity())).orElseThrow();
+        double margin = settings(reader).tightMargin();
+        finding.against(Amount.force(least.needed()), Amount.force(least.capacity()),
+                "friction of the braked castors and their brake test, on the three castors of an uneven floor that are worst");
+        Verdict verdict = Verdict.of(least.needed(), least.capacity(), margin);
+        if (verdict != Verdict.HOLDS) {
+            Set<Integer> all = IntStream.range(0, load.wheels().size()).boxed().collect(Collectors.toSet());
+            Verdict after = missing(load, all).isEmpty() ? worst(states(load, fall, all), margin) : Verdict.CANT_SAY;
+            if (after.compareTo(verdict) < 0) {
+                finding.remedy(Remedy.proven("Fit brakes to all castors, and set them all.", after));
+            }
+            if (load.canStandOnFeet()) {
+                finding.remedy(Remedy.proven("Put the feet down.", Verdict.HOLDS));
+            }
+        }
+        if (verdict == Verdict.STOP) {
+            finding.remedy(Remedy.advice("Chock the wheels, or turn it across the fall."));
+        }
+        return List.of(finding.say(verdict, verdict == Verdict.STOP ? "The brakes do not hold it on this fall."
+                : "The brakes hold it on this fall."));
+    }
+
+    private static List<String> missing(DollyLoad load) {
+        return missing(load, IntStream.range(0, load.wheels().size()).filter(i -> braked(load.wheels().get(i).castor())).boxed()
+                .collect(Collectors.toSet()));
+    }
+
+    private static List<String> missing(DollyLoad load, Set<Integer> braked) {
+        return braked.stream().sorted().map(load.wheels()::get)
+                .filter(wheel -> wheel.type().flatMap(CastorType::ratedLoad).filter(rated -> rated.low() > 0).isEmpty())
+                .map(wheel -> "rated load of castor " + wheel.castor().name()).toList();
+    }
+
+    private static Verdict worst(List<Brake> holds, double margin) {
+        return Verdict.worst(holds.stream().map(hold -> Verdict.of(hold.needed(), hold.capacity(), margin)).toList());
+    }
+
+    /** Every state on three castors, the floor falling in each of many directions, which moves the weight downhill. */
+    private static List<Brake> states(DollyLoad load, Fall fall, Set<Integer> braked) {
+        List<Brake> holds = new ArrayList<>();
+        double shift = Math.max(0, load.balance().z()) * fall.slope();
+        for (int i = 0; i < DIRECTIONS; i++) {
+            double angle = 2 * Math.PI * i / DIRECTIONS;
+            Vec3 at = load.balance().plus(new Vec3(Math.cos(angle), Math.sin(angle), 0).times(shift));
+            CastorStates states = CastorStates.of(load.castors(), at, load.weightHigh() * Math.cos(fall.angle()));
+            for (CastorStates.State state : states.states()) {
+                List<Brake.Braked> brakes = braked.stream().map(castor -> new Brake.Braked(state.loads().get(castor),
+                        load.wheels().get(castor).type().flatMap(CastorType::ratedLoad).map(Value::low).orElseThrow())).toList();
+                holds.add(Brake.hold(load.weightHigh(), fall.angle(), brakes, FRICTION));
+            }
+        }
+        return holds;
+    }
+}
