@@ -63,6 +63,9 @@ public final class Engine {
         private Set<Key<?>> dependencies = Set.of();
     }
 
+    /** Values that nobody asked for through that many updates are forgotten, so that an engine kept all day does not grow without end. */
+    private static final int KEPT_UPDATES = 200;
+
     private final Map<Key<?>, Memo> memos = new HashMap<>();
     private final Deque<Set<Key<?>>> recording = new ArrayDeque<>();
     private final Set<Key<?>> running = new HashSet<>();
@@ -76,6 +79,8 @@ public final class Engine {
         snapshot = Objects.requireNonNull(next);
         revision++;
         recomputed.clear();
+        // Whatever a value depends on was looked at no earlier than the value itself, so no value outlives what it rests on.
+        memos.values().removeIf(memo -> memo.verifiedAt < revision - KEPT_UPDATES);
     }
 
     /** Returns the snapshot in use. */

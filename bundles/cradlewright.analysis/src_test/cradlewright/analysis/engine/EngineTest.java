@@ -2,6 +2,7 @@ package cradlewright.analysis.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Engine.IdsKey;
@@ -122,6 +123,21 @@ class EngineTest {
             assertEquals(anew.read(new TotalKey(), Progress.NONE), engine.read(new TotalKey(), Progress.NONE),
                     "edit " + edit + ", seed " + SEED);
         }
+    }
+
+    @Test
+    void whatNobodyAsksForAnyMoreIsForgotten() {
+        Engine engine = new Engine();
+        for (int edit = 0; edit < 1000; edit++) {
+            engine.update(shop(Map.of("a", "xx")));
+            assertEquals(1, engine.read(new TotalKey(), Progress.NONE));
+            assertEquals(0, engine.read(new LengthKey("gone " + edit), Progress.NONE));
+            // A length and its record for each of the last updates; total, ids, one evenness, length and record stay.
+            assertTrue(engine.size() <= 2 * 201 + 5, () -> "remembers " + engine.size());
+        }
+        engine.update(shop(Map.of("a", "xx")));
+        engine.read(new TotalKey(), Progress.NONE);
+        assertEquals(List.of(), engine.recomputed());
     }
 
     @Test
