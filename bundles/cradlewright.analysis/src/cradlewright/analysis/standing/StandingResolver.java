@@ -135,9 +135,6 @@ final class StandingResolver {
 
     private Holder holder(ContactFacts contact, Optional<DollyFacts> dolly, Optional<GearFacts.Lift> lift) {
         if (contact.carrierId().isEmpty()) {
-            if (dolly.isPresent()) {
-                missing.add(contact.name() + ": what it rests on, a fixture of the dolly or a stand");
-            }
             return new Holder.Unknown();
         }
         String id = contact.carrierId().get();

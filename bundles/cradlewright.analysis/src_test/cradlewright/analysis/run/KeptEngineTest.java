@@ -44,7 +44,7 @@ class KeptEngineTest {
 
     private static final long SEED = 314159L;
     private static final int EDITS = 2000;
-    private static final int COMPARED = 40;
+    private static final int COMPARED = 50;
     private static final CheckCatalogue CATALOGUE = BuiltInChecks.catalogue();
 
     /** What an edit may change about one car and its dolly. */
@@ -168,7 +168,7 @@ class KeptEngineTest {
             ShopSnapshot snapshot = snapshot(edit, history.get(history.size() - 1));
             kept.update(snapshot);
             boolean compared = edit % COMPARED == 0;
-            if (compared || random.nextInt(12) == 0) {
+            if (compared || random.nextInt(40) == 0) {
                 ShopAnswers answers = ask(kept);
                 if (compared) {
                     assertEquals(ask(engine(snapshot)), answers, "edit " + edit + ", seed " + SEED);

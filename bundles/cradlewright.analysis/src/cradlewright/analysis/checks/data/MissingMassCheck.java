@@ -19,7 +19,8 @@ public final class MissingMassCheck extends VisitCheck {
 
     /** Creates the check. */
     public MissingMassCheck() {
-        super(new CheckInfo("data.mass", "Has every part that is on a mass and a balance point?", "common practice, no source", Cautions.DATA,
+        super(new CheckInfo("data.mass", "Has every part that is on a mass and a balance point?", "common practice, no source",
+                Cautions.DATA,
                 List.of("mass and balance point of every part that is on"), MassFormulas.all()));
     }
 
@@ -35,7 +36,8 @@ public final class MissingMassCheck extends VisitCheck {
         }
         if (weight.estimate().isEmpty()) {
             return List.of(finding(subject, standing.visit().id(), standing.stage().name()).cantSay(
-                    "Nothing that is carried has a mass.", List.of("parts with a mass: enter them, or tick those that are on at this stage")));
+                    "Nothing that is carried has a mass.",
+                            List.of("parts with a mass: enter them, or tick those that are on at this stage")));
         }
         return List.of(finding(subject, standing.visit().id(), standing.stage().name()).say(Verdict.HOLDS,
                 "Every part that is on has a mass and a place."));

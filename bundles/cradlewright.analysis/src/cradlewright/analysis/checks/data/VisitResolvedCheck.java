@@ -9,8 +9,10 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.StandingKey;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,9 +41,20 @@ public final class VisitResolvedCheck implements Check {
             return List.of(finding.cantSay("This visit does not say which parts are on or what they rest on.",
                     List.of("stage and setup of this visit: choose both in the car's file")));
         }
-        if (!standing.get().missing().isEmpty()) {
-            return List.of(finding.cantSay("Some of what this visit rests on is not in the files.", standing.get().missing()));
+        List<String> missing = new ArrayList<>(standing.get().missing());
+        missing.addAll(unheld(standing.get()));
+        if (!missing.isEmpty()) {
+            return List.of(finding.cantSay("Some of what this visit rests on is not in the files.", missing));
         }
         return List.of(finding.say(Verdict.HOLDS, "Stage, setup and supports are all named and found."));
+    }
+
+    /** Returns the contacts that name nothing below them; on the floor there is nothing to name. */
+    private static List<String> unheld(Standing standing) {
+        if (standing.carrier() == CarrierKind.FLOOR || standing.carrier() == CarrierKind.AWAY) {
+            return List.of();
+        }
+        return standing.setup().contacts().stream().filter(contact -> contact.carrierId().isEmpty())
+                .map(contact -> contact.name() + ": what it rests on (choose it in the car's file)").toList();
     }
 }

@@ -8,7 +8,8 @@ import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.facts.CarrierKind;
-import cradlewright.analysis.testshop.SteelDolly;
+import cradlewright.analysis.facts.Examination;
+import cradlewright.analysis.facts.GearFacts;
 import cradlewright.analysis.testshop.VisitShop;
 import java.util.List;
 import java.util.Optional;
@@ -31,9 +32,13 @@ class VisitResolvedCheckTest {
 
     @Test
     void holdsWhenEverythingIsNamedAndFound() {
-        VisitShop shop = new VisitShop(CarrierKind.STANDS);
-        shop.touch("A").at(0, 0, 0);
+        VisitShop shop = new VisitShop(CarrierKind.STANDS).with(new GearFacts.Trestle("trestle", "trestle",
+                new Examination(Optional.empty(), Optional.empty(), Optional.empty()), Optional.empty()));
+        shop.touch("A").at(0, 0, 0).on("trestle");
         assertEquals(Verdict.HOLDS, only(shop).verdict());
+        VisitShop floor = new VisitShop(CarrierKind.FLOOR);
+        floor.touch("A").at(0, 0, 0);
+        assertEquals(Verdict.HOLDS, only(floor).verdict());
     }
 
     @Test
@@ -63,9 +68,8 @@ class VisitResolvedCheckTest {
         VisitShop gone = new VisitShop(CarrierKind.STANDS);
         gone.touch("A").at(0, 0, 0).on("lent-out");
         cantSay(gone, "A: what it rests on (the file names something that is not in the shop)");
-        VisitShop unsaid = new VisitShop(CarrierKind.DOLLY).with(SteelDolly.square("dolly").facts());
-        unsaid.dolly = Optional.of("dolly");
+        VisitShop unsaid = new VisitShop(CarrierKind.STANDS);
         unsaid.touch("A").at(0, 0, 0);
-        cantSay(unsaid, "A: what it rests on, a fixture of the dolly or a stand");
+        cantSay(unsaid, "A: what it rests on (choose it in the car's file)");
     }
 }
