@@ -1,0 +1,77 @@
+package cradlewright.analysis.change;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import cradlewright.analysis.facts.CarFacts;
+import cradlewright.analysis.facts.SettingsFacts;
+import cradlewright.analysis.facts.ShopSnapshot;
+import cradlewright.analysis.facts.StageFacts;
+import cradlewright.analysis.facts.VisitFacts;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class PartOffTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 31);
+
+    private static VisitFacts visit(String id, LocalDate from, LocalDate to) {
+        return new VisitFacts(id, id, Optional.of("stage"), Optional.empty(), Optional.ofNullable(from), Optional.ofNullable(to));
+    }
+
+    private static ShopSnapshot shop() {
+        StageFacts stage = new StageFacts("stage", "as it is", List.of("shell", "door", "bonnet"), List.of("box"));
+        CarFacts car = new CarFacts("car", "Car", true, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(stage), List.of(), List.of(visit("now", DAY.minusDays(3), DAY), visit("later", DAY.plusDays(1), null),
+                        visit("always", null, null), visit("over", null, DAY.minusDays(1))));
+        return new ShopSnapshot(7, "Shop", SettingsFacts.commonPractice(), DAY, Map.of("car", car));
+    }
+
+    private static StageFacts stage(ShopSnapshot shop, String visitId) {
+        CarFacts car = shop.find(CarFacts.class, "car").orElseThrow();
+        return CarFacts.find(car.visits(), visitId).flatMap(VisitFacts::stageId).flatMap(car::stage).orElseThrow();
+    }
+
+    @Test
+    void onlyTheVisitNamedLosesThePartAndTheShopItselfStaysAsItIs() {
+        ShopSnapshot shop = shop();
+        ShopSnapshot then = PartOff.at(shop, "car", "now", Set.of("door"));
+        assertEquals(List.of("shell", "bonnet"), stage(then, "now").partIds());
+        assertEquals(List.of("box"), stage(then, "now").loadIds());
+        assertEquals(List.of("shell", "door", "bonnet"), stage(then, "later").partIds());
+        assertEquals(8, then.number());
+        assertEquals(shop(), shop);
+    }
+
+    @Test
+    void twoVisitsOfOneStageLoseDifferentParts() {
+        ShopSnapshot then = PartOff.at(PartOff.at(shop(), "car", "now", Set.of("door")), "car", "always", Set.of("bonnet"));
+        assertEquals(List.of("shell", "bonnet"), stage(then, "now").partIds());
+        assertEquals(List.of("shell", "door"), stage(then, "always").partIds());
+    }
+
+    @Test
+    void whatIsNotThereCannotComeOff() {
+        ShopSnapshot shop = shop();
+        assertThrows(IllegalArgumentException.class, () -> PartOff.at(shop, "cart", "now", Set.of("door")));
+        assertThrows(IllegalArgumentException.class, () -> PartOff.at(shop, "car", "never", Set.of("door")));
+        assertThrows(IllegalArgumentException.class, () -> PartOff.at(shop, "car", "now", Set.of("door", "engine")));
+        assertThrows(IllegalArgumentException.class, () -> PartOff.at(shop, "car", "now", Set.of()));
+    }
+
+    @Test
+    void aVisitIsOnFromItsFirstDayToItsLast() {
+        CarFacts car = shop().find(CarFacts.class, "car").orElseThrow();
+        assertEquals(List.of("now", "always"), current(car, DAY));
+        assertEquals(List.of("now", "always", "over"), current(car, DAY.minusDays(3)));
+        assertEquals(List.of("later", "always"), current(car, DAY.plusDays(1)));
+    }
+
+    private static List<String> current(CarFacts car, LocalDate day) {
+        return PartOffQuestion.current(car, day).stream().map(VisitFacts::id).toList();
+    }
+}

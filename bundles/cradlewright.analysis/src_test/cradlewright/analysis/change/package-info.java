@@ -1,0 +1,2 @@
+/** Tests of changes that are only thought of. */
+package cradlewright.analysis.change;
