@@ -18,7 +18,6 @@ import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.analysis.standing.Weight;
-import cradlewright.analysis.standing.WeightKey;
 import cradlewright.mechanics.coupled.Body;
 import cradlewright.mechanics.coupled.Contact;
 import cradlewright.mechanics.coupled.CoupledProblem;
@@ -58,10 +57,11 @@ final class ContactSetting {
     static final double SOFTEST_SHELL = 200 * 180 / Math.PI;
     /** Torsional stiffness beyond which a shell counts as rigid, N*m/rad: 40 000 N*m/deg, stiffest of lists by the press. */
     static final double STIFFEST_SHELL = 40_000 * 180 / Math.PI;
+    /** Distance along the car between first and last supports below which a twist is not looked at, m. */
+    private static final double SHORTEST_SPINE = 0.1;
     /** Bending stiffness of a shell when nobody knows it, N*m2: an estimate. */
     private static final double SHELL_BENDING = 2e6;
 
-    private final Reader reader;
     private final Standing standing;
     private final EstimatedBalance carried;
     private final Optional<DollyBody> dolly;
@@ -73,7 +73,7 @@ final class ContactSetting {
     private final boolean sideways;
     private final Optional<FrameFlexibility> frame;
 
-    private ContactSetting(Reader reader, Standing standing, EstimatedBalance carried, boolean sideways) {
+    ContactSetting(Reader reader, Standing standing, Weight weight, EstimatedBalance carried, boolean sideways) {
         this.standing = standing;
         this.carried = carried;
         this.sideways = sideways;
@@ -89,22 +89,7 @@ final class ContactSetting {
         dolly.map(DollyBody::loose).filter(loose -> !loose.isEmpty())
                 .ifPresent(loose -> missing.add("a dolly that holds together: these members hang loose: " + String.join(", ", loose)));
         frame = dolly.flatMap(DollyBody::frame).map(structure -> FrameFlexibility.of(structure, LoadCase.none(structure.model()), this::place));
-        this.reader = reader;
-    }
-
-    /** Returns the setting, or nothing when nothing that weighs anything is carried. */
-    static Optional<ContactSetting> of(Reader reader, Standing standing) {
-        Weight weight = reader.read(new WeightKey(standing.car().id(), standing.visit().id()));
-        return weight.estimate().map(carried -> {
-            ContactSetting setting = new ContactSetting(reader, standing, carried, false);
-            setting.missing.addAll(weight.missing());
-            return setting;
-        });
-    }
-
-    /** Returns the same setting with pads and castors held sideways. */
-    ContactSetting withSideways() {
-        return new ContactSetting(reader, standing, carried, true);
+        missing.addAll(weight.missing());
     }
 
     /** Returns what must be known before anything can be worked out; empty when all is. */
@@ -259,17 +244,16 @@ final class ContactSetting {
         return new CoupledProblem(bodies(Body.elastic(SHELL, FrameFlexibility.of(spine, loads.build())), situation, 1), contacts(situation));
     }
 
-    /** Tells whether a twist of the shell matters: more than three supports on more than one line across. */
+    /** Tells whether a twist of the shell matters: more than three supports along its length, and a shell that is not known as rigid. */
     boolean twistMatters() {
         double front = supports.stream().mapToDouble(s -> s.inCarrier().x()).min().orElse(0);
         double rear = supports.stream().mapToDouble(s -> s.inCarrier().x()).max().orElse(0);
-        return supports.size() > 3 && rear - front > 0.1;
+        return supports.size() > 3 && rear - front > SHORTEST_SPINE && softest() < STIFFEST_SHELL;
     }
 
     /** Returns the torsional stiffness of the carried shell at its low end, or the softest that is taken when nobody knows it. */
     double softest() {
-        return piece().flatMap(PieceFacts::torsionalStiffness).map(k -> Math.max(k.low(), SOFTEST_SHELL)).filter(k -> k < STIFFEST_SHELL)
-                .orElse(SOFTEST_SHELL);
+        return piece().flatMap(PieceFacts::torsionalStiffness).map(k -> Math.max(k.low(), SOFTEST_SHELL)).orElse(SOFTEST_SHELL);
     }
 
     private double bending() {

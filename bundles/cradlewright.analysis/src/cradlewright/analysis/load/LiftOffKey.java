@@ -28,7 +28,7 @@ public record LiftOffKey(String carId, String visitId) implements Key<List<LiftO
     @Override
     public List<LiftOff> compute(Reader reader) {
         Optional<Standing> standing = reader.read(new StandingKey(carId, visitId));
-        Optional<ContactSetting> setting = standing.flatMap(s -> ContactSetting.of(reader, s)).filter(s -> s.missing().isEmpty());
+        Optional<ContactSetting> setting = reader.read(new SettingKey(carId, visitId, false)).filter(s -> s.missing().isEmpty());
         if (setting.isEmpty()) {
             return List.of();
         }
@@ -43,8 +43,7 @@ public record LiftOffKey(String carId, String visitId) implements Key<List<LiftO
         CoupledProblem soft = twists ? setting.get().elastic(rest, setting.get().softest()) : rigid;
         List<LiftOff> answers = new ArrayList<>();
         setting.get().supports().forEach(support -> answers.add(new LiftOff(support.contactId(), sinking(stiff,
-                support.contactId()),
-                sinking(soft, support.contactId()))));
+                support.contactId()), sinking(soft, support.contactId()))));
         return List.copyOf(answers);
     }
 

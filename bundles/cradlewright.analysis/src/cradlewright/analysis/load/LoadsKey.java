@@ -23,15 +23,14 @@ public record LoadsKey(String carId, String visitId, Situation situation, boolea
         if (standing.isEmpty()) {
             return Loads.none(situation, Loads.Outcome.MISSING, "which parts are on and what they rest on");
         }
-        Optional<ContactSetting> setting = ContactSetting.of(reader, standing.get());
+        boolean sideways = situation.push().map(push -> Math.hypot(push.force().x(), push.force().y()) > 0).orElse(false);
+        Optional<ContactSetting> setting = reader.read(new SettingKey(carId, visitId, sideways));
         if (setting.isEmpty()) {
             return Loads.none(situation, Loads.Outcome.MISSING, "the mass of what is carried");
         }
         if (!setting.get().missing().isEmpty()) {
             return Loads.none(situation, Loads.Outcome.MISSING, String.join("; ", setting.get().missing()));
         }
-        boolean sideways = situation.push().map(push -> Math.hypot(push.force().x(), push.force().y()) > 0).orElse(false);
-        ContactSetting used = sideways ? setting.get().withSideways() : setting.get();
-        return new LoadSolver(used, situation).solve(factored);
+        return new LoadSolver(setting.get(), situation).solve(factored);
     }
 }

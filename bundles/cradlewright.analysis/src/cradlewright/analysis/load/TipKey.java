@@ -30,7 +30,7 @@ public record TipKey(String carId, String visitId) implements Key<List<TipAnswer
         if (standing.isEmpty()) {
             return List.of();
         }
-        Optional<ContactSetting> setting = ContactSetting.of(reader, standing.get());
+        Optional<ContactSetting> setting = reader.read(new SettingKey(carId, visitId, true));
         List<TipAnswer> answers = new ArrayList<>();
         for (Situation situation : reader.read(new SituationsKey(carId, visitId))) {
             if (situation.push().isPresent()) {
@@ -46,7 +46,7 @@ public record TipKey(String carId, String visitId) implements Key<List<TipAnswer
 
     private static void ask(Situation situation, Standing standing, ContactSetting setting, List<TipAnswer> answers) {
         // The push is what is laid on, so the steadying load stands without it.
-        CoupledProblem problem = setting.withSideways().problem(Situation.atRest());
+        CoupledProblem problem = setting.problem(Situation.atRest());
         TippingQuestions questions = new TippingQuestions(problem);
         Situation.Push push = situation.push().orElseThrow();
         ForceMoment action = Body.force(push.at(), push.force());
