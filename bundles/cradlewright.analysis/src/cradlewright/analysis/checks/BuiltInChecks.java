@@ -12,6 +12,7 @@ import cradlewright.analysis.checks.castor.CastorStepCheck;
 import cradlewright.analysis.checks.castor.CastorUnevenCheck;
 import cradlewright.analysis.checks.data.MissingMassCheck;
 import cradlewright.analysis.checks.data.VisitResolvedCheck;
+import cradlewright.analysis.checks.dolly.DollyRatedCheck;
 import cradlewright.analysis.checks.dolly.LooseCheck;
 import cradlewright.analysis.checks.dolly.MemberShearCheck;
 import cradlewright.analysis.checks.dolly.MemberStrengthCheck;
@@ -22,6 +23,9 @@ import cradlewright.analysis.checks.dolly.StrongerCheck;
 import cradlewright.analysis.checks.dolly.StrutCheck;
 import cradlewright.analysis.checks.dolly.TimberRailCheck;
 import cradlewright.analysis.checks.dolly.TwistCheck;
+import cradlewright.analysis.checks.floor.FloorCompareCheck;
+import cradlewright.analysis.checks.floor.FloorPunchingCheck;
+import cradlewright.analysis.checks.floor.FloorSlabCheck;
 import cradlewright.analysis.checks.gear.ExaminationCheck;
 import cradlewright.analysis.checks.gear.RatingCheck;
 import cradlewright.analysis.checks.gear.TagCheck;
@@ -81,6 +85,7 @@ public final class BuiltInChecks {
             new CastorCountCheck(), new CastorLoadCheck(), new CastorUnevenCheck(),
             new CastorStepCheck(), new CastorPushCheck(), new CastorRunAwayCheck(), new CastorBrakeCheck(), new CastorStandingCheck(),
             new TipOnDollyCheck(), new TipOnFloorCheck(), new TipSlopeCheck(), new TipKerbCheck(),
+            new FloorSlabCheck(), new FloorCompareCheck(), new FloorPunchingCheck(), new DollyRatedCheck(),
             new LooseCheck(), new SteelNamedCheck(), new MemberStrengthCheck(), new MemberShearCheck(), new SidewaysCheck(), new StrutCheck(),
             new SlenderCheck(), new TimberRailCheck(), new TwistCheck(), new StrongerCheck(),
             new BoltStrengthCheck(), new BearingCheck(), new PunchingCheck(), new SpacingCheck(), new WeldCheck(), new MissingJointCheck(),

@@ -60,7 +60,7 @@ public record DollyLoad(DollyFacts dolly, List<Wheel> wheels, double carriedMass
         List<String> missing = new ArrayList<>();
         Weight weight = reader.read(new WeightKey(standing.car().id(), standing.visit().id()));
         weight.missing().forEach(part -> missing.add(part + " of a part that is on"));
-        if (weight.estimate().isEmpty()) {
+        if (weight.estimate().isEmpty() && missing.isEmpty()) {
             missing.add("the mass of what is carried");
         }
         DollyFacts dolly = standing.dolly().orElseThrow();

@@ -63,7 +63,7 @@ public final class CastorPushCheck extends DollyLoadCheck {
                         "guidance L23: a filter, not a limit");
         boolean steep = fall.slope() > Rolling.LARGEST_SLOPE;
         if (steep) {
-            finding.remedy(Remedy.advice("Use a winch, or another way: workplace rules allow no such slope for transport by hand."));
+            finding.remedy(Remedy.advice("Use a winch, or another way: workplace rules allow no such slope for moving by hand."));
         }
         if (people > MOST_PEOPLE) {
             finding.remedy(Remedy.advice("Take parts off, fit larger or harder wheels, or pull it with a tug."));
