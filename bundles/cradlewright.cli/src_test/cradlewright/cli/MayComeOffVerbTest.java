@@ -85,6 +85,16 @@ class MayComeOffVerbTest {
     }
 
     @Test
+    void whatWasTightAndStaysSoIsToldToo() throws Exception {
+        // 300 kg in the middle: 75 kg a stand, asked 112.5 of 124 kg (91 %); the clip of 1 g changes nothing that people notice.
+        Path shop = shop().part("bare shell", "300 kg u 0 weighed", 1, 0).part("clip", "0.001 kg u 0 weighed", 1, 0).stands("124 kg plate")
+                .write();
+        Run run = ask(shop, "clip");
+        assertEquals(0, run.code(), run.out());
+        assertTrue(run.flat().contains("worse nothing as before TIGHT. Stand 1"), run.out());
+    }
+
+    @Test
     void cantSayWithoutMassesVisitsOrCarriedPieces() throws Exception {
         Path shop = shop().part("bare shell", "300 kg u 0 weighed", 1, 0).part("bench", "", 1, 0)
                 .part("left door", "20 kg weighed", 1, -0.6).write();

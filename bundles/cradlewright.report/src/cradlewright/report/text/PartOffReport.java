@@ -94,9 +94,12 @@ public final class PartOffReport {
         if (!open.isEmpty()) {
             out.append(Lines.wrap(head("worse"), "held before, and with the part off there is no answer: " + names(open)));
         }
-        writeOthers(out, "as before", answer.then().stream().filter(finding -> !told.contains(finding)).toList());
+        // What is tight is told only where nothing graver draws the eye.
+        Verdict least = answer.verdict() == Verdict.TIGHT ? Verdict.TIGHT : Verdict.CANT_SAY;
+        writeOthers(out, "as before", answer.then().stream().filter(finding -> !told.contains(finding)).toList(), least);
         if (answer.verdictNow().compareTo(answer.verdictThen()) > 0) {
-            writeOthers(out, "only now", answer.changes(Kind.BETTER).stream().flatMap(change -> change.before().stream()).toList());
+            writeOthers(out, "only now", answer.changes(Kind.BETTER).stream().flatMap(change -> change.before().stream()).toList(),
+                    least);
         }
     }
 
@@ -117,9 +120,9 @@ public final class PartOffReport {
         writeDetails(out, then, "part off");
     }
 
-    private void writeOthers(StringBuilder out, String head, List<Finding> findings) {
+    private void writeOthers(StringBuilder out, String head, List<Finding> findings, Verdict least) {
         for (Finding finding : findings) {
-            if (finding.verdict() == Verdict.STOP || finding.verdict() == Verdict.CANT_SAY) {
+            if (finding.verdict() != Verdict.HOLDS && finding.verdict().compareTo(least) >= 0) {
                 out.append(Lines.wrap(head(head), finding.verdict().word() + ". " + FindingWords.reason(finding)));
                 writeDetails(out, finding, "numbers");
             }
