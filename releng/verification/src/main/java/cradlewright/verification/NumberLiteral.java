@@ -28,8 +28,9 @@ import com.sun.source.util.Trees;
 /**
  * A number written in a source file that may be changed by one part in a hundred.
  *
- * <p>Left out are: 0, 1 and 2 without a decimal point (mostly indices, exponents and halves) and 0.0; whole numbers that are
- * reckoned or compared with whole numbers (indices and counts); arguments of annotations. Texts of formulas are no numbers.
+ * <p>Left out are: zero; 1 and 2 without a decimal point (mostly indices and exponents), unless reckoned or compared with a
+ * decimal number; whole numbers that are reckoned or compared with whole numbers (indices and counts); arguments of
+ * annotations. Texts of formulas are no numbers.
  * A whole number is changed into a decimal one; where that does not compile it was a count, and the change is dropped.
  *
  * @param file source file
@@ -40,7 +41,8 @@ import com.sun.source.util.Trees;
  */
 record NumberLiteral(Path file, int line, int start, int end, String text) {
 
-    private static final Pattern SMALL_WHOLE = Pattern.compile("[012][lL]?");
+    private static final Pattern ONE_OR_TWO = Pattern.compile("[12][lL]?");
+    private static final Set<TypeKind> DECIMAL = Set.of(TypeKind.FLOAT, TypeKind.DOUBLE);
     private static final Set<TypeKind> WHOLE = Set.of(TypeKind.BYTE, TypeKind.SHORT, TypeKind.CHAR, TypeKind.INT, TypeKind.LONG);
 
     /** Returns the number one hundredth larger, with enough digits. */
@@ -59,7 +61,8 @@ record NumberLiteral(Path file, int line, int start, int end, String text) {
         JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
         List<NumberLiteral> found = new ArrayList<>();
         try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, Locale.ROOT, null)) {
-            JavacTask task = (JavacTask) compiler.getTask(null, manager, null, List.of("-proc:none", "-classpath", classPath), null,
+            List<String> options = List.of("-proc:none", "-classpath", classPath);
+            JavacTask task = (JavacTask) compiler.getTask(null, manager, null, options, null,
                     manager.getJavaFileObjectsFromPaths(files));
             Iterable<? extends CompilationUnitTree> units = task.parse();
             task.analyze();
@@ -98,7 +101,9 @@ record NumberLiteral(Path file, int line, int start, int end, String text) {
                 int start = (int) trees.getSourcePositions().getStartPosition(unit, literal);
                 int end = (int) trees.getSourcePositions().getEndPosition(unit, literal);
                 String text = source.substring(start, end);
-                if (!SMALL_WHOLE.matcher(text).matches() && !(isWhole(number) && partnerIsWhole(literal))) {
+                boolean leftOut = ONE_OR_TWO.matcher(text).matches() ? !partnerIs(DECIMAL, literal)
+                        : isWhole(number) && partnerIs(WHOLE, literal);
+                if (!leftOut) {
                     int line = (int) unit.getLineMap().getLineNumber(start);
                     found.add(new NumberLiteral(Path.of(unit.getSourceFile().toUri()), line, start, end, text));
                 }
@@ -110,14 +115,14 @@ record NumberLiteral(Path file, int line, int start, int end, String text) {
             return number instanceof Integer || number instanceof Long;
         }
 
-        private boolean partnerIsWhole(LiteralTree literal) {
+        private boolean partnerIs(Set<TypeKind> kinds, LiteralTree literal) {
             TreePath parent = getCurrentPath().getParentPath();
             if (!(parent.getLeaf() instanceof BinaryTree pair)) {
                 return false;
             }
             ExpressionTree partner = pair.getLeftOperand() == literal ? pair.getRightOperand() : pair.getLeftOperand();
             TypeMirror type = trees.getTypeMirror(new TreePath(parent, partner));
-            return type != null && WHOLE.contains(type.getKind());
+            return type != null && kinds.contains(type.getKind());
         }
     }
 }
