@@ -70,6 +70,6 @@ public final class CastorPushCheck extends DollyLoadCheck {
         }
         return List.of(finding.say(steep || people > MOST_PEOPLE ? Verdict.TIGHT : Verdict.HOLDS,
                 steep ? "The slope is steep for pushing by hand."
-                        : people > MOST_PEOPLE ? "It takes more people than find room at it." : "A few people can push it."));
+                        : people > MOST_PEOPLE ? "It may take more people than find room at it." : "A few people can push it."));
     }
 }

@@ -60,6 +60,14 @@ class TipKerbCheckTest {
     }
 
     @Test
+    void aHeavierShellMovesTheCommonBalancePoint() {
+        // 20 kg more: the common point moves towards that of the shell, by first order 20 x 140/900^2 of the way between both.
+        double move = 0.15 * 900 / 760 * 20 * 140 / (900.0 * 900);
+        double expected = Math.sqrt(2 * 9.80665 * (Math.hypot(0.9, 0.65 - move) - 0.9));
+        assertEquals(expected, only(lengthwise(0.9).weighs(760, 10)).capacity().orElseThrow().si(), 1e-9);
+    }
+
+    @Test
     void cantSayWithoutLeadOrMass() {
         assertEquals(Verdict.CANT_SAY, only(new RollingShop().weighs(760, 0).commonBalance(0, 0, 1).lead(Optional.empty()))
                 .verdict());

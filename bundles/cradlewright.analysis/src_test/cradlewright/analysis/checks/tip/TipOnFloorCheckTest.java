@@ -67,6 +67,14 @@ class TipOnFloorCheckTest {
     }
 
     @Test
+    void swivelsThatTurnInwardMoveTheEdgeAwayFromThePersonToo() {
+        // 120 kg at 1.0 m to the side of castors at 0.4 m less 0.05 m: 900 x 0.35/(120 x 0.65).
+        RollingShop shop = new RollingShop().weighs(760, 0).commonBalance(0, 0, 0.8).work("step", WorkPointFacts.Kind.STAND_ON,
+                new Vec3(0, 1, 0.5), new Vec3(0, 0, -1));
+        assertEquals(900 * 0.35 / (120 * 0.65), only(shop).capacity().orElseThrow().si(), 1e-9);
+    }
+
+    @Test
     void feetAreProven() {
         // Feet at 0.6 m and no lead: 1.4 x 0.6/0.35 = 2.4.
         assertEquals(new Remedy("Put the feet down first.", Optional.of(Verdict.HOLDS)), only(shop(1.4).feet(0.6, false))
