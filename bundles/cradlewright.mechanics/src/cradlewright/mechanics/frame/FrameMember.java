@@ -51,12 +51,12 @@ public record FrameMember(String name, String from, String to, MemberSection sec
         return new FrameMember(name, from, to, section, up, near, far, releasedFrom, releasedTo, density);
     }
 
-    /** Returns the same member with freedoms of the near end released. */
+    /** Returns the same member with just these freedoms of the near end released, whatever was released there before. */
     public FrameMember releasedNear(Dof... dofs) {
         return new FrameMember(name, from, to, section, up, rigidFrom, rigidTo, Set.of(dofs), releasedTo, density);
     }
 
-    /** Returns the same member with freedoms of the far end released. */
+    /** Returns the same member with just these freedoms of the far end released, whatever was released there before. */
     public FrameMember releasedFar(Dof... dofs) {
         return new FrameMember(name, from, to, section, up, rigidFrom, rigidTo, releasedFrom, Set.of(dofs), density);
     }
