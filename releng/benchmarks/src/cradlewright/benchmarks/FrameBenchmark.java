@@ -1,12 +1,10 @@
 package cradlewright.benchmarks;
 
-import com.sun.management.OperatingSystemMXBean;
 import cradlewright.mechanics.frame.CutSide;
 import cradlewright.mechanics.frame.FrameResult;
 import cradlewright.mechanics.frame.InternalForces;
 import cradlewright.mechanics.geometry.Vec3;
 import java.io.IOException;
-import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -23,7 +21,6 @@ public final class FrameBenchmark {
     private static final int ROUNDS = 40;
     private static final int CUTS = 4;
     private static final double ALLOWED = 0.005;
-    private static final OperatingSystemMXBean SYSTEM = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
 
     private final GridDolly dolly = new GridDolly();
     private final Report report;
@@ -54,12 +51,12 @@ public final class FrameBenchmark {
         double[] wall = new double[RUNS];
         double[] processor = new double[RUNS];
         for (int i = -WARM_UP; i < RUNS; i++) {
-            long start = System.nanoTime();
-            long used = SYSTEM.getProcessCpuTime();
+            Clock clock = new Clock();
             answers = OwnSide.solve(dolly);
             if (i >= 0) {
-                wall[i] = (System.nanoTime() - start) / 1e9;
-                processor[i] = (SYSTEM.getProcessCpuTime() - used) / 1e9;
+                Clock.Span span = clock.read();
+                wall[i] = span.elapsed();
+                processor[i] = span.processor();
             }
         }
         double own = report.spread("ours, all cases, elapsed s", wall);
