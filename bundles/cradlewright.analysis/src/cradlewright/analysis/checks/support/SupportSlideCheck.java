@@ -84,8 +84,9 @@ public final class SupportSlideCheck extends LoadedVisitCheck {
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation(worst.situation().words())
                 .input("friction", Amount.ratio(FRICTION), "common practice, no source")
                 .input("carries at least", Amount.force(Math.max(0, carried.low())), "19 times in 20, any stiffness of the shell")
-                .against(Amount.force(carried.shear()), Amount.force(grip(carried)), "friction, common practice, no source");
+                .input("sideways here", Amount.force(carried.shear()), "worked out").input("friction holds here", Amount.force(grip(carried)), "worked out");
         Verdict verdict = verdict(carried, worst, standing, margin);
+        compare(finding, carried, worst, standing, verdict);
         if (verdict == Verdict.HOLDS) {
             return finding.say(verdict, "Friction holds it.");
         }
@@ -98,14 +99,29 @@ public final class SupportSlideCheck extends LoadedVisitCheck {
                 : "Friction hardly holds it here; the other supports hold the rest of the push.");
     }
 
+    /** Shows the pair of numbers that decided: here, or where the others help, the whole push against the friction of all. */
+    private static void compare(FindingBuilder finding, Carried carried, Loads loads, Standing standing, Verdict verdict) {
+        if (verdict == Verdict.STOP || carried.shear() <= grip(carried)) {
+            finding.against(Amount.force(carried.shear()), Amount.force(grip(carried)), "friction, common practice, no source");
+        } else if (standing.supports().stream().allMatch(support -> support.hold() == Hold.RESTS)) {
+            finding.against(Amount.force(push(loads)), Amount.force(grip(loads)), "friction of all supports together, common practice, no source");
+        }
+    }
+
+    private static double push(Loads loads) {
+        return loads.situation().push().map(SupportSlideCheck::sideways).orElse(0.0);
+    }
+
+    private static double grip(Loads loads) {
+        return loads.supports().stream().mapToDouble(SupportSlideCheck::grip).sum();
+    }
+
     private static Verdict verdict(Carried carried, Loads loads, Standing standing, double margin) {
         Verdict here = Verdict.of(carried.shear(), grip(carried), margin);
         if (here != Verdict.STOP) {
             return here;
         }
         boolean held = standing.supports().stream().anyMatch(support -> support.hold() != Hold.RESTS);
-        double grip = loads.supports().stream().mapToDouble(SupportSlideCheck::grip).sum();
-        return held || loads.situation().push().map(SupportSlideCheck::sideways).orElse(0.0) <= grip ? Verdict.TIGHT
-                : Verdict.STOP;
+        return held || push(loads) <= grip(loads) ? Verdict.TIGHT : Verdict.STOP;
     }
 }
