@@ -39,7 +39,7 @@ public final class HtmlReport {
             .stop{background:#9b2226;color:#fff;border-color:#9b2226}
             .cant_say{background:#fff;color:#20252c;border-color:#20252c;border-style:dashed}
             .tight{background:#ffe8b3;color:#3d2c00;border-color:#7a4a00}.holds{background:#fff;color:#14532d;border-color:#14532d}
-            .small{color:#4a525e;font-size:.9rem}.todo{font-weight:600}a{color:#1f5c8b}
+            .small{color:#4a525e;font-size:.9rem}.act{font-weight:600}a{color:#1f5c8b}
             @media print{body{margin:0;max-width:none}h2{break-before:page}}
             """;
 
@@ -126,7 +126,7 @@ public final class HtmlReport {
         line(out, "", numbers);
         line(out, "when ", finding.situation());
         finding.missing().forEach(missing -> line(out, "missing: ", missing));
-        finding.remedies().forEach(remedy -> out.append("<br/><span class=\"todo\">to do: ").append(escape(FindingWords.remedy(remedy)))
+        finding.remedies().forEach(remedy -> out.append("<br/><span class=\"act\">to do: ").append(escape(FindingWords.remedy(remedy)))
                 .append("</span>"));
         out.append("</td><td class=\"small\">").append(escape(FindingWords.basis(finding)))
                 .append("<br/>").append(escape(finding.check())).append("</td></tr>\n");
