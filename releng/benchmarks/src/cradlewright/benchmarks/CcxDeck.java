@@ -11,7 +11,8 @@ import java.util.Locale;
  * shell as linear equations of three movements.
  *
  * <p>What its version 2.20 needs: the element's stiffness across its second axis has a wrong sign and its shear strain as
- * well. The first axis is therefore the vertical one, and the shear factor so large that no shear strain is left. Where loads act sideways
+ * well. The first axis is therefore the vertical one, and the shear factor so large that no shear strain is left. Where loads
+ * act sideways
  * too, each member is {@link #paired}: two elements of half the area, each with one second moment along its sound axis.
  */
 final class CcxDeck {

@@ -45,14 +45,17 @@ final class CcxOutput {
     }
 
     /**
-     * Returns the section forces at the near (0) or far (1) end of an element along its axes: axial force, bending and shear along its
-     * first axis, then torque times the shear factor. They are printed like a stress, turned into global axes, so they are turned back;
+     * Returns the section forces at the near (0) or far (1) end of an element along its axes: axial force, bending and shear
+     * along its
+     * first axis, then torque times the shear factor. They are printed like a stress, turned into global axes, so they are
+     * turned back;
      * the shear is printed as what the near part does to the far one, here it is the other way round.
      */
     double[] section(int element, int end, Vec3 along, Vec3 first) {
         double[] s = sections.get(element)[end];
         Vec3 second = along.cross(first);
-        return new double[] {turned(s, along, along), turned(s, first, first), -turned(s, along, first), turned(s, first, second)};
+        return new double[] {turned(s, along, along), turned(s, first, first), -turned(s, along, first), turned(s, first,
+                second)};
     }
 
     private static double turned(double[] s, Vec3 a, Vec3 b) {

@@ -44,7 +44,8 @@ public final class FrameBenchmark {
     }
 
     private void run() throws IOException, InterruptedException {
-        report.line("Frame and contacts beside ccx: %d freedoms, %d members, 12 pads, 4 castors, %d load cases, seed %d", dolly.freedoms(),
+        report.line("Frame and contacts beside ccx: %d freedoms, %d members, 12 pads, 4 castors, %d load cases, seed %d",
+                dolly.freedoms(),
                 dolly.bars.size(), GridDolly.CASES, GridDolly.SEED);
         bilateral();
         List<OwnSide.Answer> answers = List.of();
@@ -102,7 +103,8 @@ public final class FrameBenchmark {
         shares("member forces of these cases", moments);
     }
 
-    private void together(List<OwnSide.Answer> answers, double own, double ownProcessor) throws IOException, InterruptedException {
+    private void together(List<OwnSide.Answer> answers, double own, double ownProcessor) throws IOException,
+            InterruptedException {
         List<BitSet> shut = answers.stream().map(a -> pressing(a.contacts())).toList();
         CcxRun.Timed timed = ccx.run("together", CcxDeck.steps(dolly, dolly.cases, shut));
         if (timed.steps().size() != GridDolly.CASES) {
@@ -189,7 +191,8 @@ public final class FrameBenchmark {
         List<double[]> b = new ArrayList<>();
         for (int n = 0; n < dolly.nodes.size(); n++) {
             var motion = ours.motion(GridDolly.name(n));
-            a.add(new double[] {motion.translation().x(), motion.translation().y(), motion.translation().z(), motion.rotation().x(),
+            a.add(new double[] {motion.translation().x(), motion.translation().y(), motion.translation().z(),
+                    motion.rotation().x(),
                 motion.rotation().y(), motion.rotation().z()});
             b.add(other.movement(CcxDeck.node(n)));
         }

@@ -61,7 +61,8 @@ final class GeneratedShop {
                 Optional.of(StockFacts.Tread.POLYURETHANE), value(2e6), value(2e-4), Optional.empty(), value(3)));
         facts.put("pad", new StockFacts.Pad("pad", "pad", StockFacts.Material.RUBBER, value(0.06), value(0.06), value(0.02),
                 value(5e6), value(1e6), value(2e6), value(0.2), value(80)));
-        facts.put("bay", new PlaceFacts("bay", "bay", PlaceFacts.Kind.BAY, Optional.empty(), false, value(0.005), value(18), value(0.003)));
+        facts.put("bay", new PlaceFacts("bay", "bay", PlaceFacts.Kind.BAY, Optional.empty(), false, value(0.005), value(18),
+                value(0.003)));
         for (int car = 0; car < cars; car++) {
             put(car(car, BODY));
             put(dolly(car));
@@ -114,23 +115,27 @@ final class GeneratedShop {
         for (int pad = 0; pad < 8; pad++) {
             Vec3 at = padAt(pad).plus(Vec3.UP.times(0.12));
             String mount = id("mount", car, pad);
-            mounts.add(new MountFacts(mount, mount, Optional.of(new Spot(at, 0.001)), Condition.SOUND, value(0.0012), Optional.empty(),
+            mounts.add(new MountFacts(mount, mount, Optional.of(new Spot(at, 0.001)), Condition.SOUND, value(0.0012),
+                    Optional.empty(),
                     OptionalInt.empty(), Optional.of(false), Optional.empty(), Optional.empty(), Optional.empty()));
             contacts.add(new ContactFacts(id("contact", car, pad), id("contact", car, pad), Optional.of(mount), Optional.empty(),
-                    Optional.of(at), Optional.of(id("fixture", car, pad)), Optional.empty(), Vec3.UP, Optional.empty(), Optional.of("pad"),
+                    Optional.of(at), Optional.of(id("fixture", car, pad)), Optional.empty(), Vec3.UP, Optional.empty(),
+                            Optional.of("pad"),
                     Optional.empty(), value(0.0002 * (pad % 3)), Optional.empty(), Optional.empty()));
         }
         for (int visit = 0; visit < 3; visit++) {
             String stage = id("stage", car, visit);
             String setup = id("setup", car, visit);
             stages.add(new StageFacts(stage, stage, ids.subList(0, ids.size() - visit), List.of()));
-            setups.add(new SetupFacts(setup, setup, List.of(shell), CarrierKind.DOLLY, Optional.of(id("dolly", car, 0)), Optional.empty(),
+            setups.add(new SetupFacts(setup, setup, List.of(shell), CarrierKind.DOLLY, Optional.of(id("dolly", car, 0)),
+                    Optional.empty(),
                     Optional.empty(), Vec3.ZERO, 0, contacts));
             visits.add(new VisitFacts(id("visit", car, visit), id("visit", car, visit), Optional.of(stage), Optional.of(setup),
                     Optional.of(TODAY.plusMonths(visit)), Optional.of(TODAY.plusMonths(visit + 1))));
         }
         String name = id("car", car, 0);
-        return new CarFacts(name, name, false, List.of(piece), mounts, List.of(), workPoints(car), List.of(), List.of(), List.of(), stages,
+        return new CarFacts(name, name, false, List.of(piece), mounts, List.of(), workPoints(car), List.of(), List.of(),
+                List.of(), stages,
                 setups, visits);
     }
 
@@ -175,18 +180,21 @@ final class GeneratedShop {
         List<CastorFacts> castors = new ArrayList<>();
         for (int corner = 0; corner < 4; corner++) {
             String id = id("wheel", car, corner);
-            castors.add(new CastorFacts(id, id, Optional.of(node(car, corner < 2 ? 0 : ALONG - 1, corner % 2 == 0 ? 0 : ACROSS - 1)),
+            castors.add(new CastorFacts(id, id, Optional.of(node(car, corner < 2 ? 0 : ALONG - 1,
+                    corner % 2 == 0 ? 0 : ACROSS - 1)),
                     Optional.of("castor"), true, CastorFacts.Brake.WHEEL));
         }
         List<FixtureFacts> fixtures = new ArrayList<>();
         for (int pad = 0; pad < 8; pad++) {
             String id = id("fixture", car, pad);
             fixtures.add(new FixtureFacts(id, id, Optional.of(node(car, 1 + 2 * (pad % 4), pad < 4 ? 0 : ACROSS - 1)), value(0.1),
-                    Vec3.ZERO, Optional.of("pad"), Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty()));
+                    Vec3.ZERO, Optional.of("pad"), Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(),
+                            Optional.empty()));
         }
         String name = id("dolly", car, 0);
         return new DollyFacts(name, name, DollyFacts.Build.OWN, Optional.empty(), Optional.empty(), Optional.empty(),
-                new Examination(Optional.empty(), Optional.empty(), Optional.empty()), nodes, members, List.of(), castors, List.of(),
+                new Examination(Optional.empty(), Optional.empty(), Optional.empty()), nodes, members, List.of(), castors,
+                        List.of(),
                 fixtures, List.of());
     }
 
@@ -196,7 +204,8 @@ final class GeneratedShop {
 
     private static MemberFacts member(int car, int which, String from, String to) {
         String id = id("member", car, which);
-        return new MemberFacts(id, id, Optional.of(from), Optional.of(to), Optional.of("box"), Optional.of("steel"), Optional.empty(), false,
+        return new MemberFacts(id, id, Optional.of(from), Optional.of(to), Optional.of("box"), Optional.of("steel"),
+                Optional.empty(), false,
                 false, Optional.empty(), Optional.empty(), Optional.empty());
     }
 }

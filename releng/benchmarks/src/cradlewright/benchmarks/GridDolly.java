@@ -79,7 +79,8 @@ final class GridDolly {
         }
         for (int c = 0; c < CASES; c++) {
             cases.add(new Case(SHELL_MASS * Constants.GRAVITY * (0.7 + 0.6 * random.nextDouble()),
-                    LENGTH * (0.3 + 0.4 * random.nextDouble()), 0.5 * WIDTH * (random.nextDouble() - 0.5), random.nextInt(nodes.size()),
+                    LENGTH * (0.3 + 0.4 * random.nextDouble()), 0.5 * WIDTH * (random.nextDouble() - 0.5),
+                            random.nextInt(nodes.size()),
                     800 * random.nextDouble()));
         }
     }

@@ -22,7 +22,10 @@ public final class ShopBenchmark {
     private ShopBenchmark() {
     }
 
-    /** Runs; arguments: folder for results, then the smaller and the larger number of cars and the edits (20, 200, 50 if left out). */
+    /**
+     * Runs; arguments: folder for results, then the smaller and the larger number of cars and the edits (20, 200, 50 if left
+     * out).
+     */
     public static void main(String[] args) throws IOException {
         int few = number(args, 1, 20);
         int many = number(args, 2, 200);
@@ -34,7 +37,8 @@ public final class ShopBenchmark {
         Clock.Span small = measure(few, edits, report);
         Clock.Span large = measure(many, edits, report);
         double cars = Math.log((double) many / few);
-        report.line("growth exponent of the full check: %.2f elapsed, %.2f processor", Math.log(large.elapsed() / small.elapsed()) / cars,
+        report.line("growth exponent of the full check: %.2f elapsed, %.2f processor",
+                Math.log(large.elapsed() / small.elapsed()) / cars,
                 Math.log(large.processor() / small.processor()) / cars);
         report.write();
     }
@@ -54,7 +58,8 @@ public final class ShopBenchmark {
         Clock clock = new Clock();
         ShopAnswers answers = full(shop, engine);
         Clock.Span whole = clock.read();
-        report.line("%d cars: full check %.2f s elapsed, %.2f s processor, %d subjects, %d findings %s, %d values kept, heap in use %d MB",
+        report.line("%d cars: full check %.2f s elapsed, %.2f s processor, %d subjects, %d findings %s, "
+                + "%d values kept, heap in use %d MB",
                 cars, whole.elapsed(), whole.processor(), answers.subjects().size(), answers.findings().size(), answers.counts(),
                 engine.size(), usedMegabytes());
         Random random = new Random(SEED);
