@@ -27,6 +27,7 @@ import cradlewright.analysis.checks.floor.FloorCompareCheck;
 import cradlewright.analysis.checks.floor.FloorPunchingCheck;
 import cradlewright.analysis.checks.floor.FloorSlabCheck;
 import cradlewright.analysis.checks.gear.ExaminationCheck;
+import cradlewright.analysis.checks.gear.GearInUseCheck;
 import cradlewright.analysis.checks.gear.RatingCheck;
 import cradlewright.analysis.checks.gear.TagCheck;
 import cradlewright.analysis.checks.joint.BearingCheck;
@@ -89,7 +90,7 @@ public final class BuiltInChecks {
             new LooseCheck(), new SteelNamedCheck(), new MemberStrengthCheck(), new MemberShearCheck(), new SidewaysCheck(), new StrutCheck(),
             new SlenderCheck(), new TimberRailCheck(), new TwistCheck(), new StrongerCheck(),
             new BoltStrengthCheck(), new BearingCheck(), new PunchingCheck(), new SpacingCheck(), new WeldCheck(), new MissingJointCheck(),
-            new ExaminationCheck());
+            new ExaminationCheck(), new GearInUseCheck());
 
     private BuiltInChecks() {
     }

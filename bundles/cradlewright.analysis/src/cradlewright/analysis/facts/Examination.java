@@ -11,4 +11,9 @@ import java.util.Optional;
  * @param due day on which the next one is due
  */
 public record Examination(Optional<String> tag, Optional<LocalDate> last, Optional<LocalDate> due) {
+
+    /** Tells whether the next examination was due before a day. */
+    public boolean overdue(LocalDate day) {
+        return due.isPresent() && due.get().isBefore(day);
+    }
 }

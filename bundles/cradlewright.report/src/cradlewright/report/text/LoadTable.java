@@ -45,7 +45,7 @@ public final class LoadTable {
         engine.read(new WeightKey(subject.ownerId(), visit), Progress.NONE).estimate().ifPresent(estimate -> weight(out, estimate));
         Loads loads = engine.read(new LoadsKey(subject.ownerId(), visit, Situation.atRest(), false), Progress.NONE);
         if (loads.found()) {
-            out.append(String.format("  %-18s %10s %10s %10s   %s%n", "at rest", "carries", "least", "most", "any floor or stiffness"));
+            out.append(String.format("  %-18s %10s %10s %10s   %s%n", "at rest", "carries", "least", "most", "any floor or stiffness, as listed"));
             rows(out, loads.supports());
             rows(out, loads.castors());
         }

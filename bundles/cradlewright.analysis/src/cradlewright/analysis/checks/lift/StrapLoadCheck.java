@@ -12,6 +12,7 @@ import cradlewright.analysis.checks.LoadedVisitCheck;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Engine.IdsKey;
+import cradlewright.analysis.engine.Engine.TodayKey;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.GearFacts;
 import cradlewright.analysis.standing.Holder;
@@ -114,7 +115,7 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
     private static Optional<Remedy> another(GearFacts.Strap strap, double lean, double carried, Set<String> used, Reader reader) {
         for (String id : reader.read(new IdsKey<>(GearFacts.Strap.class))) {
             Optional<GearFacts.Strap> other = reader.read(new FactKey<>(GearFacts.Strap.class, id))
-                    .filter(s -> !used.contains(id));
+                    .filter(s -> !used.contains(id) && !s.examination().overdue(reader.read(new TodayKey())));
             Optional<GearFacts.Strap> slung = other.map(s -> new GearFacts.Strap(s.id(), s.name(), s.examination(),
                     s.ratedLoad(), s.length(), strap.mode(),
                     s.stiffness()));

@@ -12,6 +12,7 @@ import cradlewright.analysis.checks.LoadedVisitCheck;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Engine.IdsKey;
+import cradlewright.analysis.engine.Engine.TodayKey;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.GearFacts;
 import cradlewright.analysis.standing.Standing;
@@ -113,7 +114,8 @@ public final class StandLoadCheck extends LoadedVisitCheck {
     private static Optional<Remedy> another(double carried, Set<String> used, Reader reader, double margin) {
         for (String id : reader.read(new IdsKey<>(GearFacts.Stand.class))) {
             Optional<GearFacts.Stand> other = reader.read(new FactKey<>(GearFacts.Stand.class, id))
-                    .filter(stand -> !used.contains(id) && stand.perPair().isPresent());
+                    .filter(stand -> !used.contains(id) && stand.perPair().isPresent()
+                            && !stand.examination().overdue(reader.read(new TodayKey())));
             Verdict after = other.map(stand -> verdict(stand, carried, margin)).orElse(Verdict.STOP);
             if (after == Verdict.HOLDS || after == Verdict.TIGHT) {
                 return Optional.of(Remedy.proven("Use " + other.get().name() + " here if its height fits.", after));
