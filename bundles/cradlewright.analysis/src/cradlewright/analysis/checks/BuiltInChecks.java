@@ -51,6 +51,7 @@ import cradlewright.analysis.checks.lift.StrapLoadCheck;
 import cradlewright.analysis.checks.place.BoothTemperatureCheck;
 import cradlewright.analysis.checks.stand.StandIdleCheck;
 import cradlewright.analysis.checks.stand.StandLoadCheck;
+import cradlewright.analysis.checks.support.ChassisGapCheck;
 import cradlewright.analysis.checks.support.CutBracedCheck;
 import cradlewright.analysis.checks.support.PadPressureCheck;
 import cradlewright.analysis.checks.support.ShimShortCheck;
@@ -81,7 +82,7 @@ public final class BuiltInChecks {
             new StillFastCheck(), new GuessedMassCheck(), new LiftTotalCheck(), new LiftShareCheck(), new ArmReachCheck(), new HangingCheck(),
             new PadLightCheck(), new ArmLoadCheck(), new PointCapacityCheck(), new StrapLoadCheck(), new RollCheck(), new ScaleStopCheck(),
             new StandLoadCheck(), new StandIdleCheck(), new RatingCheck(), new TagCheck(),
-            new SupportConditionCheck(), new SupportInCutCheck(), new CutBracedCheck(), new ShimStackCheck(),
+            new SupportConditionCheck(), new SupportInCutCheck(), new CutBracedCheck(), new ShimStackCheck(), new ChassisGapCheck(),
             new BoothTemperatureCheck(),
             new CastorCountCheck(), new CastorLoadCheck(), new CastorUnevenCheck(),
             new CastorStepCheck(), new CastorPushCheck(), new CastorRunAwayCheck(), new CastorBrakeCheck(), new CastorStandingCheck(),
