@@ -1,6 +1,7 @@
 package cradlewright.model.io;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.model.vehicle.VehicleFactory;
@@ -34,7 +35,14 @@ class IdSourceTest {
 
     @Test
     void sameGeneratorGivesSameIds() {
-        assertEquals(new IdSource(new Random(7)).next(), new IdSource(new Random(7)).next());
+        IdSource one = new IdSource(new Random(7));
+        IdSource twin = new IdSource(new Random(7));
+        IdSource other = new IdSource(new Random(8));
+        for (int i = 0; i < 10; i++) {
+            String id = one.next();
+            assertEquals(id, twin.next());
+            assertNotEquals(id, other.next());
+        }
     }
 
     @Test

@@ -42,7 +42,7 @@ public final class CastorStepCheck extends DollyLoadCheck {
     public CastorStepCheck() {
         super(new CheckInfo("castor.step", "Does it get over the step on its way, or tip there?",
                 "own derivation, checked by solving the equilibrium equations; height of the push common practice, no source",
-                Cautions.CASTORS + " Nobody stands in front of it.",
+                Cautions.CASTORS + " Nobody stands in front of a dolly that may roll.",
                 List.of("height of the step on the way in", "wheel diameter of each castor type",
                         "mass and balance point of car and dolly"),
                 List.of(CastorFormulas.STEP_CLIMB, CastorFormulas.PUSH_GUIDANCE)));
