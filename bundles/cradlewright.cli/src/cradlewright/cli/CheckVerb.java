@@ -77,7 +77,7 @@ final class CheckVerb implements Callable<Integer> {
         if (html != null) {
             writeHtml(answers, engine, date);
         }
-        out.print(json ? new JsonReport().write(answers, date) : new TextReport(reader.units(), all).write(answers, date, engine));
+        out.print(json ? new JsonReport().write(answers, date, engine) : new TextReport(reader.units(), all).write(answers, date, engine));
         return ExitCode.of(answers.worst(), strict);
     }
 

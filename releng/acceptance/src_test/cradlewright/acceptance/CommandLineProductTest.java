@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import cradlewright.acceptance.ProcessRunner.Result;
@@ -81,6 +82,19 @@ class CommandLineProductTest {
         assertEquals(DAY, root.get("day").getAsString());
         assertEquals("STOP", root.get("verdict").getAsString());
         assertTrue(root.getAsJsonArray("subjects").size() > 10);
+        long balanced = root.getAsJsonArray("subjects").asList().stream().map(JsonElement::getAsJsonObject)
+                .filter(subject -> !subject.get("loads").isJsonNull()).peek(CommandLineProductTest::assertBalanced).count();
+        assertTrue(balanced >= 10, "visits with loads: " + balanced);
+    }
+
+    /** Statics, whatever the program: the supports together carry the weight, with the standard gravity of the CGPM of 1901. */
+    private static void assertBalanced(JsonObject subject) {
+        double carried = 0;
+        for (JsonElement support : subject.getAsJsonObject("loads").getAsJsonArray("supports")) {
+            carried += support.getAsJsonObject().get("carries").getAsDouble();
+        }
+        double weight = 9.80665 * subject.getAsJsonObject("weight").get("mass").getAsDouble();
+        assertEquals(weight, carried, 1e-6 * weight, subject.get("label").getAsString());
     }
 
     @Test

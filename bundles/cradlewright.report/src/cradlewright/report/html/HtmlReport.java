@@ -1,21 +1,13 @@
 package cradlewright.report.html;
 
 import cradlewright.analysis.check.Finding;
-import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.engine.Engine;
-import cradlewright.analysis.engine.Progress;
-import cradlewright.analysis.load.Loads;
-import cradlewright.analysis.load.LoadsKey;
-import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.run.ShopAnswers;
-import cradlewright.analysis.standing.Standing;
-import cradlewright.analysis.standing.StandingKey;
-import cradlewright.analysis.standing.Weight;
-import cradlewright.analysis.standing.WeightKey;
 import cradlewright.report.FindingWords;
 import cradlewright.report.UnitSystem;
+import cradlewright.report.VisitNumbers;
 import cradlewright.report.scene.SvgPainter;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -24,7 +16,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** One page: first one line for everything with its verdict, then each with its drawing and its reasons, then the cautions. */
 public final class HtmlReport {
@@ -101,23 +92,14 @@ public final class HtmlReport {
         }
         out.append("<h2 id=\"s").append(number).append("\">").append(escape(subject.label())).append(' ')
                 .append(badge(answers.worst(subject))).append("</h2>\n");
-        if (subject.scope() == Scope.VISIT) {
-            drawing(subject, engine).ifPresent(svg -> out.append(svg).append('\n'));
-        }
+        VisitNumbers.of(engine, subject).ifPresent(numbers -> numbers(out, numbers));
         out.append("<table>\n<tr><th>Answer</th><th>Reason</th><th>Rests on</th></tr>\n");
         findings.forEach(finding -> row(out, finding));
         out.append("</table>\n");
     }
 
-    private Optional<String> drawing(Subject subject, Engine engine) {
-        String visit = subject.visitId().orElseThrow();
-        Optional<Standing> standing = engine.read(new StandingKey(subject.ownerId(), visit), Progress.NONE);
-        if (standing.isEmpty() || standing.get().supports().isEmpty()) {
-            return Optional.empty();
-        }
-        Weight weight = engine.read(new WeightKey(subject.ownerId(), visit), Progress.NONE);
-        Loads loads = engine.read(new LoadsKey(subject.ownerId(), visit, Situation.atRest(), false), Progress.NONE);
-        return Optional.of(new SvgPainter().paint(new PlanDrawing(units).draw(standing.get(), weight, loads)));
+    private void numbers(StringBuilder out, VisitNumbers numbers) {
+        out.append(new SvgPainter().paint(new PlanDrawing(units).draw(numbers.standing(), numbers.weight(), numbers.loads()))).append('\n');
     }
 
     private void row(StringBuilder out, Finding finding) {

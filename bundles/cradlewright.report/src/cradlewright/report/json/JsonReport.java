@@ -3,16 +3,28 @@ package cradlewright.report.json;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
+import com.google.gson.JsonPrimitive;
 import cradlewright.analysis.check.Amount;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Input;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.engine.Engine;
+import cradlewright.analysis.load.Carried;
+import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.run.ShopAnswers;
+import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.mass.EstimatedBalance;
+import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
+import cradlewright.report.VisitNumbers;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The answers of a run as JSON, format 1; the schema (JSON Schema 2020-12) stands in {@value #SCHEMA} beside this class. Numbers are in
@@ -28,30 +40,84 @@ public final class JsonReport {
 
     private static final Gson GSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
 
-    /** Writes the answers of a run. */
-    public String write(ShopAnswers answers, LocalDate day) {
+    /**
+     * Writes the answers of a run.
+     *
+     * @param engine holds the snapshot that the answers are for
+     */
+    public String write(ShopAnswers answers, LocalDate day, Engine engine) {
         JsonObject root = new JsonObject();
         root.addProperty("format", FORMAT);
         root.addProperty("shop", answers.shop());
         root.addProperty("day", day.toString());
         root.addProperty("verdict", word(answers.worst()));
         JsonArray subjects = new JsonArray();
-        answers.subjects().forEach(subject -> subjects.add(subject(subject, answers)));
+        answers.subjects().forEach(subject -> subjects.add(subject(subject, answers, engine)));
         root.add("subjects", subjects);
         return GSON.toJson(root) + "\n";
     }
 
-    private static JsonObject subject(Subject subject, ShopAnswers answers) {
+    private static JsonObject subject(Subject subject, ShopAnswers answers, Engine engine) {
         JsonObject object = new JsonObject();
         object.addProperty("scope", subject.scope().name().toLowerCase(Locale.ROOT));
         object.addProperty("id", subject.ownerId());
         object.addProperty("visit", subject.visitId().orElse(null));
         object.addProperty("label", subject.label());
         object.addProperty("verdict", answers.about(subject).isEmpty() ? null : word(answers.worst(subject)));
+        Optional<VisitNumbers> numbers = VisitNumbers.of(engine, subject);
+        object.add("weight", numbers.flatMap(n -> n.weight().estimate()).map(JsonReport::weight).orElse(null));
+        object.add("loads", numbers.map(VisitNumbers::loads).filter(Loads::found).map(JsonReport::loads).orElse(null));
         JsonArray findings = new JsonArray();
         answers.about(subject).forEach(finding -> findings.add(finding(finding)));
         object.add("findings", findings);
         return object;
+    }
+
+    private static JsonObject weight(EstimatedBalance estimate) {
+        JsonObject object = new JsonObject();
+        Vec3 at = estimate.balance().point();
+        object.addProperty("mass", estimate.balance().mass());
+        object.addProperty("massGiveOrTake", estimate.expanded(Quantity.MASS));
+        object.add("balancePoint", numbers(at.x(), at.y(), at.z()));
+        object.add("balancePointGiveOrTake",
+                numbers(estimate.expanded(Quantity.X), estimate.expanded(Quantity.Y), estimate.expanded(Quantity.Z)));
+        return object;
+    }
+
+    private static JsonArray numbers(double... values) {
+        JsonArray array = new JsonArray();
+        for (double value : values) {
+            array.add(value);
+        }
+        return array;
+    }
+
+    private static JsonObject loads(Loads loads) {
+        JsonObject object = new JsonObject();
+        object.add("supports", carried(loads.supports()));
+        object.add("castors", carried(loads.castors()));
+        return object;
+    }
+
+    private static JsonArray carried(List<Carried> all) {
+        JsonArray array = new JsonArray();
+        for (Carried one : all) {
+            JsonObject object = new JsonObject();
+            object.addProperty("id", one.id());
+            object.addProperty("name", one.name());
+            object.addProperty("carries", one.force());
+            object.addProperty("least", one.low());
+            object.addProperty("most", one.high());
+            object.add("staticsLeast", finite(one.least()));
+            object.add("staticsMost", finite(one.most()));
+            object.addProperty("sideways", one.shear());
+            array.add(object);
+        }
+        return array;
+    }
+
+    private static JsonElement finite(double value) {
+        return Double.isFinite(value) ? new JsonPrimitive(value) : JsonNull.INSTANCE;
     }
 
     private static JsonObject finding(Finding finding) {

@@ -1,23 +1,16 @@
 package cradlewright.report.text;
 
 import cradlewright.analysis.check.Amount;
-import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.engine.Engine;
-import cradlewright.analysis.engine.Progress;
 import cradlewright.analysis.load.Carried;
 import cradlewright.analysis.load.Loads;
-import cradlewright.analysis.load.LoadsKey;
-import cradlewright.analysis.load.Situation;
-import cradlewright.analysis.standing.Standing;
-import cradlewright.analysis.standing.StandingKey;
-import cradlewright.analysis.standing.WeightKey;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
 import cradlewright.report.UnitSystem;
+import cradlewright.report.VisitNumbers;
 import java.util.List;
-import java.util.Optional;
 
 /** What a car weighs as it stands, where its balance point lies, and what each support and castor carries at rest. */
 public final class LoadTable {
@@ -33,17 +26,13 @@ public final class LoadTable {
 
     /** Returns the lines about a visit; nothing for other subjects and for what is away. */
     public String write(Subject subject) {
-        if (subject.scope() != Scope.VISIT) {
-            return "";
-        }
-        String visit = subject.visitId().orElseThrow();
-        Optional<Standing> standing = engine.read(new StandingKey(subject.ownerId(), visit), Progress.NONE);
-        if (standing.isEmpty() || standing.get().supports().isEmpty()) {
-            return "";
-        }
+        return VisitNumbers.of(engine, subject).map(this::write).orElse("");
+    }
+
+    private String write(VisitNumbers numbers) {
         StringBuilder out = new StringBuilder();
-        engine.read(new WeightKey(subject.ownerId(), visit), Progress.NONE).estimate().ifPresent(estimate -> weight(out, estimate));
-        Loads loads = engine.read(new LoadsKey(subject.ownerId(), visit, Situation.atRest(), false), Progress.NONE);
+        numbers.weight().estimate().ifPresent(estimate -> weight(out, estimate));
+        Loads loads = numbers.loads();
         if (loads.found()) {
             out.append(String.format("  %-18s %10s %10s %10s   %s%n", "at rest", "carries", "least", "most", "any floor or stiffness, as listed"));
             rows(out, loads.supports());

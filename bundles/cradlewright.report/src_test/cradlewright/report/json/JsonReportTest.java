@@ -28,7 +28,7 @@ class JsonReportTest {
     }
 
     private static JsonObject written(ShopAnswers answers) {
-        return JsonParser.parseString(new JsonReport().write(answers, Answers.DAY)).getAsJsonObject();
+        return JsonParser.parseString(new JsonReport().write(answers, Answers.DAY, Answers.engine())).getAsJsonObject();
     }
 
     private static JsonObject finding(JsonObject root, int number) {

@@ -49,6 +49,8 @@ final class SchemaRules {
                     complaints);
             case "minItems" -> require(!value.isJsonArray() || value.getAsJsonArray().size() >= rule.getAsInt(), at + ": too few",
                     complaints);
+            case "maxItems" -> require(!value.isJsonArray() || value.getAsJsonArray().size() <= rule.getAsInt(), at + ": too many",
+                    complaints);
             case "format" -> require("date".equals(rule.getAsString()) && LocalDate.parse(value.getAsString()) != null, at, complaints);
             case "required" -> rule.getAsJsonArray().forEach(name -> require(!value.isJsonObject()
                     || value.getAsJsonObject().has(name.getAsString()), at + ": without " + name, complaints));
