@@ -21,12 +21,19 @@ final class ProcessRunner {
 
     private static final long HANG_SECONDS = 120;
 
+    private final Path product;
     private final Path temporary;
     private final Path working;
     private final Path streams;
 
-    /** Makes three empty folders below the one given. */
+    /** Runs the product as built; makes three empty folders below the one given. */
     ProcessRunner(Path scratch) throws IOException {
+        this(Project.product(), scratch);
+    }
+
+    /** Runs a product of one's own. */
+    ProcessRunner(Path product, Path scratch) throws IOException {
+        this.product = product;
         temporary = Files.createDirectories(scratch.resolve("temporary"));
         working = Files.createDirectories(scratch.resolve("working"));
         streams = Files.createDirectories(scratch.resolve("streams"));
@@ -34,7 +41,7 @@ final class ProcessRunner {
 
     /** Runs the command line to its end; throws IllegalStateException when it hangs. */
     Result run(Object... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(Project.product().resolve("cradlewright").toString()));
+        List<String> command = new ArrayList<>(List.of(product.resolve("cradlewright").toString()));
         Stream.of(arguments).map(Object::toString).forEach(command::add);
         Path out = streams.resolve("out");
         Path err = streams.resolve("err");
