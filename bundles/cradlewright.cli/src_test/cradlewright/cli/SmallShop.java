@@ -71,7 +71,7 @@ final class SmallShop {
     /** Writes the files and returns the folder. */
     Path write() throws IOException {
         Files.createDirectories(folder.resolve("cars"));
-        file("shop.cwshop", "<base:Shop xmlns:base=\"urn:cradlewright:base\" schema=\"2\" id=\"shop000000001\" name=\"Shed\"/>\n");
+        file("shop.cwshop", "<base:Shop xmlns:base=\"urn:cradlewright:base\" schema=\"3\" id=\"shop000000001\" name=\"Shed\"/>\n");
         StringBuilder stands = new StringBuilder();
         StringBuilder contacts = new StringBuilder();
         StringBuilder points = new StringBuilder();
@@ -93,8 +93,8 @@ final class SmallShop {
                     number, place, number, number));
         }
         file("gear.cwgear", "<fixture:GearStore xmlns:xsi=\"http://www.w3.org/2001/XMLSchema-instance\" "
-                + "xmlns:fixture=\"urn:cradlewright:fixture\" schema=\"2\">\n" + stands + "</fixture:GearStore>\n");
-        file("cars/red.cwcar", "<vehicle:Car xmlns:vehicle=\"urn:cradlewright:vehicle\" schema=\"2\" "
+                + "xmlns:fixture=\"urn:cradlewright:fixture\" schema=\"3\">\n" + stands + "</fixture:GearStore>\n");
+        file("cars/red.cwcar", "<vehicle:Car xmlns:vehicle=\"urn:cradlewright:vehicle\" schema=\"3\" "
                 + "id=\"car0000000001\" name=\"Red coupe\">\n"
                 + "  <pieces id=\"shell00000001\" name=\"shell\" kind=\"shell\" torsionalStiffness=\"3000 N*m/deg u 1 measured\">\n"
                 + String.join("", parts) + "  </pieces>\n" + points

@@ -33,9 +33,9 @@ class CommandLineProductTest {
 
     private static final String DAY = "2026-11-25";
     private static final String SHOP_FILE =
-            "<base:Shop xmlns:base=\"urn:cradlewright:base\" schema=\"2\" id=\"shop000000001\" name=\"Shed\"/>\n";
+            "<base:Shop xmlns:base=\"urn:cradlewright:base\" schema=\"3\" id=\"shop000000001\" name=\"Shed\"/>\n";
     private static final String CAR_HEAD =
-            "<vehicle:Car xmlns:vehicle=\"urn:cradlewright:vehicle\" schema=\"2\" id=\"car0000000001\" name=\"Red coupe\">\n";
+            "<vehicle:Car xmlns:vehicle=\"urn:cradlewright:vehicle\" schema=\"3\" id=\"car0000000001\" name=\"Red coupe\">\n";
 
     @TempDir
     Path scratch;
@@ -143,7 +143,7 @@ class CommandLineProductTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "<", "\u0000\u0001\u0002", "<vehicle:Car xmlns:vehicle=\"urn:cradlewright:vehicle\" schema=\"2\" na"})
+    @ValueSource(strings = {"", "<", "\u0000\u0001\u0002", "<vehicle:Car xmlns:vehicle=\"urn:cradlewright:vehicle\" schema=\"3\" na"})
     void aTruncatedFileIsTurnedDown(String text) throws Exception {
         assertHostile("red.cwcar", text, "cars/red.cwcar");
     }

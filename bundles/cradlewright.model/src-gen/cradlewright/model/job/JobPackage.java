@@ -6,6 +6,8 @@ import cradlewright.model.base.BasePackage;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EDataType;
+import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EPackage;
 import org.eclipse.emf.ecore.EReference;
 
@@ -262,13 +264,22 @@ public interface JobPackage extends EPackage {
 	int OPERATION__NOTE = BasePackage.NAMED__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPERATION__KIND = BasePackage.NAMED_FEATURE_COUNT + 0;
+
+	/**
 	 * The feature id for the '<em><b>Takes Off</b></em>' reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int OPERATION__TAKES_OFF = BasePackage.NAMED_FEATURE_COUNT + 0;
+	int OPERATION__TAKES_OFF = BasePackage.NAMED_FEATURE_COUNT + 1;
 
 	/**
 	 * The feature id for the '<em><b>Puts On</b></em>' reference list.
@@ -277,7 +288,7 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int OPERATION__PUTS_ON = BasePackage.NAMED_FEATURE_COUNT + 1;
+	int OPERATION__PUTS_ON = BasePackage.NAMED_FEATURE_COUNT + 2;
 
 	/**
 	 * The feature id for the '<em><b>Setup</b></em>' reference.
@@ -286,7 +297,7 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int OPERATION__SETUP = BasePackage.NAMED_FEATURE_COUNT + 2;
+	int OPERATION__SETUP = BasePackage.NAMED_FEATURE_COUNT + 3;
 
 	/**
 	 * The feature id for the '<em><b>Needs</b></em>' attribute.
@@ -295,7 +306,7 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int OPERATION__NEEDS = BasePackage.NAMED_FEATURE_COUNT + 3;
+	int OPERATION__NEEDS = BasePackage.NAMED_FEATURE_COUNT + 4;
 
 	/**
 	 * The feature id for the '<em><b>Best</b></em>' attribute.
@@ -304,7 +315,7 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int OPERATION__BEST = BasePackage.NAMED_FEATURE_COUNT + 4;
+	int OPERATION__BEST = BasePackage.NAMED_FEATURE_COUNT + 5;
 
 	/**
 	 * The feature id for the '<em><b>Likely</b></em>' attribute.
@@ -313,7 +324,7 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int OPERATION__LIKELY = BasePackage.NAMED_FEATURE_COUNT + 5;
+	int OPERATION__LIKELY = BasePackage.NAMED_FEATURE_COUNT + 6;
 
 	/**
 	 * The feature id for the '<em><b>Worst</b></em>' attribute.
@@ -322,7 +333,16 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int OPERATION__WORST = BasePackage.NAMED_FEATURE_COUNT + 6;
+	int OPERATION__WORST = BasePackage.NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Started</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPERATION__STARTED = BasePackage.NAMED_FEATURE_COUNT + 8;
 
 	/**
 	 * The feature id for the '<em><b>Done</b></em>' attribute.
@@ -331,7 +351,7 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int OPERATION__DONE = BasePackage.NAMED_FEATURE_COUNT + 7;
+	int OPERATION__DONE = BasePackage.NAMED_FEATURE_COUNT + 9;
 
 	/**
 	 * The feature id for the '<em><b>After</b></em>' reference list.
@@ -340,7 +360,7 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int OPERATION__AFTER = BasePackage.NAMED_FEATURE_COUNT + 8;
+	int OPERATION__AFTER = BasePackage.NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The number of structural features of the '<em>Operation</em>' class.
@@ -349,7 +369,7 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int OPERATION_FEATURE_COUNT = BasePackage.NAMED_FEATURE_COUNT + 9;
+	int OPERATION_FEATURE_COUNT = BasePackage.NAMED_FEATURE_COUNT + 11;
 
 	/**
 	 * The meta object id for the '{@link cradlewright.model.job.impl.PersonImpl <em>Person</em>}' class.
@@ -626,13 +646,22 @@ public interface JobPackage extends EPackage {
 	int SIGN_OFF__DIGEST = BasePackage.IDENTIFIED_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Visit</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIGN_OFF__VISIT = BasePackage.IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
 	 * The feature id for the '<em><b>Program Version</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SIGN_OFF__PROGRAM_VERSION = BasePackage.IDENTIFIED_FEATURE_COUNT + 3;
+	int SIGN_OFF__PROGRAM_VERSION = BasePackage.IDENTIFIED_FEATURE_COUNT + 4;
 
 	/**
 	 * The feature id for the '<em><b>Findings Text</b></em>' attribute.
@@ -641,7 +670,7 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SIGN_OFF__FINDINGS_TEXT = BasePackage.IDENTIFIED_FEATURE_COUNT + 4;
+	int SIGN_OFF__FINDINGS_TEXT = BasePackage.IDENTIFIED_FEATURE_COUNT + 5;
 
 	/**
 	 * The number of structural features of the '<em>Sign Off</em>' class.
@@ -650,7 +679,7 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SIGN_OFF_FEATURE_COUNT = BasePackage.IDENTIFIED_FEATURE_COUNT + 5;
+	int SIGN_OFF_FEATURE_COUNT = BasePackage.IDENTIFIED_FEATURE_COUNT + 6;
 
 	/**
 	 * The meta object id for the '{@link cradlewright.model.job.impl.CalendarImpl <em>Calendar</em>}' class.
@@ -799,13 +828,42 @@ public interface JobPackage extends EPackage {
 	int WAIT__UNTIL = BasePackage.NAMED_FEATURE_COUNT + 3;
 
 	/**
+	 * The feature id for the '<em><b>Ended</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WAIT__ENDED = BasePackage.NAMED_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Wait</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int WAIT_FEATURE_COUNT = BasePackage.NAMED_FEATURE_COUNT + 4;
+	int WAIT_FEATURE_COUNT = BasePackage.NAMED_FEATURE_COUNT + 5;
+
+	/**
+	 * The meta object id for the '{@link cradlewright.model.job.OperationKind <em>Operation Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see cradlewright.model.job.OperationKind
+	 * @see cradlewright.model.job.impl.JobPackageImpl#getOperationKind()
+	 * @generated
+	 */
+	int OPERATION_KIND = 9;
+
+	/**
+	 * The meta object id for the '<em>Operation Kind Object</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see cradlewright.model.job.OperationKind
+	 * @see cradlewright.model.job.impl.JobPackageImpl#getOperationKindObject()
+	 * @generated
+	 */
+	int OPERATION_KIND_OBJECT = 10;
 
 
 	/**
@@ -938,6 +996,17 @@ public interface JobPackage extends EPackage {
 	EClass getOperation();
 
 	/**
+	 * Returns the meta object for the attribute '{@link cradlewright.model.job.Operation#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see cradlewright.model.job.Operation#getKind()
+	 * @see #getOperation()
+	 * @generated
+	 */
+	EAttribute getOperation_Kind();
+
+	/**
 	 * Returns the meta object for the reference list '{@link cradlewright.model.job.Operation#getTakesOff <em>Takes Off</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1013,6 +1082,17 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getOperation_Worst();
+
+	/**
+	 * Returns the meta object for the attribute '{@link cradlewright.model.job.Operation#getStarted <em>Started</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Started</em>'.
+	 * @see cradlewright.model.job.Operation#getStarted()
+	 * @see #getOperation()
+	 * @generated
+	 */
+	EAttribute getOperation_Started();
 
 	/**
 	 * Returns the meta object for the attribute '{@link cradlewright.model.job.Operation#isDone <em>Done</em>}'.
@@ -1220,6 +1300,17 @@ public interface JobPackage extends EPackage {
 	EAttribute getSignOff_Digest();
 
 	/**
+	 * Returns the meta object for the reference '{@link cradlewright.model.job.SignOff#getVisit <em>Visit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Visit</em>'.
+	 * @see cradlewright.model.job.SignOff#getVisit()
+	 * @see #getSignOff()
+	 * @generated
+	 */
+	EReference getSignOff_Visit();
+
+	/**
 	 * Returns the meta object for the attribute '{@link cradlewright.model.job.SignOff#getProgramVersion <em>Program Version</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1337,6 +1428,42 @@ public interface JobPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getWait_Until();
+
+	/**
+	 * Returns the meta object for the attribute '{@link cradlewright.model.job.Wait#getEnded <em>Ended</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Ended</em>'.
+	 * @see cradlewright.model.job.Wait#getEnded()
+	 * @see #getWait()
+	 * @generated
+	 */
+	EAttribute getWait_Ended();
+
+	/**
+	 * Returns the meta object for enum '{@link cradlewright.model.job.OperationKind <em>Operation Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Operation Kind</em>'.
+	 * @see cradlewright.model.job.OperationKind
+	 * @generated
+	 */
+	EEnum getOperationKind();
+
+	/**
+	 * Returns the meta object for data type '{@link cradlewright.model.job.OperationKind <em>Operation Kind Object</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * OperationKind, or nothing when nobody said.
+     * <!-- end-model-doc -->
+	 * @return the meta object for data type '<em>Operation Kind Object</em>'.
+	 * @see cradlewright.model.job.OperationKind
+	 * @model instanceClass="cradlewright.model.job.OperationKind"
+	 *        extendedMetaData="name='OperationKind:Object' baseType='OperationKind'"
+	 * @generated
+	 */
+	EDataType getOperationKindObject();
 
 	/**
 	 * Returns the factory that creates the instances of the model.
@@ -1463,6 +1590,14 @@ public interface JobPackage extends EPackage {
 		EClass OPERATION = eINSTANCE.getOperation();
 
 		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPERATION__KIND = eINSTANCE.getOperation_Kind();
+
+		/**
 		 * The meta object literal for the '<em><b>Takes Off</b></em>' reference list feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -1517,6 +1652,14 @@ public interface JobPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute OPERATION__WORST = eINSTANCE.getOperation_Worst();
+
+		/**
+		 * The meta object literal for the '<em><b>Started</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPERATION__STARTED = eINSTANCE.getOperation_Started();
 
 		/**
 		 * The meta object literal for the '<em><b>Done</b></em>' attribute feature.
@@ -1679,6 +1822,14 @@ public interface JobPackage extends EPackage {
 		EAttribute SIGN_OFF__DIGEST = eINSTANCE.getSignOff_Digest();
 
 		/**
+		 * The meta object literal for the '<em><b>Visit</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SIGN_OFF__VISIT = eINSTANCE.getSignOff_Visit();
+
+		/**
 		 * The meta object literal for the '<em><b>Program Version</b></em>' attribute feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -1769,6 +1920,34 @@ public interface JobPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute WAIT__UNTIL = eINSTANCE.getWait_Until();
+
+		/**
+		 * The meta object literal for the '<em><b>Ended</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WAIT__ENDED = eINSTANCE.getWait_Ended();
+
+		/**
+		 * The meta object literal for the '{@link cradlewright.model.job.OperationKind <em>Operation Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see cradlewright.model.job.OperationKind
+		 * @see cradlewright.model.job.impl.JobPackageImpl#getOperationKind()
+		 * @generated
+		 */
+		EEnum OPERATION_KIND = eINSTANCE.getOperationKind();
+
+		/**
+		 * The meta object literal for the '<em>Operation Kind Object</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see cradlewright.model.job.OperationKind
+		 * @see cradlewright.model.job.impl.JobPackageImpl#getOperationKindObject()
+		 * @generated
+		 */
+		EDataType OPERATION_KIND_OBJECT = eINSTANCE.getOperationKindObject();
 
 	}
 

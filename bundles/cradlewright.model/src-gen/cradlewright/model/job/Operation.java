@@ -10,6 +10,8 @@ import cradlewright.model.vehicle.Part;
 
 import cradlewright.quantity.Measured;
 
+import java.time.LocalDate;
+
 import org.eclipse.emf.common.util.EList;
 
 /**
@@ -25,6 +27,7 @@ import org.eclipse.emf.common.util.EList;
  * The following features are supported:
  * </p>
  * <ul>
+ *   <li>{@link cradlewright.model.job.Operation#getKind <em>Kind</em>}</li>
  *   <li>{@link cradlewright.model.job.Operation#getTakesOff <em>Takes Off</em>}</li>
  *   <li>{@link cradlewright.model.job.Operation#getPutsOn <em>Puts On</em>}</li>
  *   <li>{@link cradlewright.model.job.Operation#getSetup <em>Setup</em>}</li>
@@ -32,6 +35,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link cradlewright.model.job.Operation#getBest <em>Best</em>}</li>
  *   <li>{@link cradlewright.model.job.Operation#getLikely <em>Likely</em>}</li>
  *   <li>{@link cradlewright.model.job.Operation#getWorst <em>Worst</em>}</li>
+ *   <li>{@link cradlewright.model.job.Operation#getStarted <em>Started</em>}</li>
  *   <li>{@link cradlewright.model.job.Operation#isDone <em>Done</em>}</li>
  *   <li>{@link cradlewright.model.job.Operation#getAfter <em>After</em>}</li>
  * </ul>
@@ -41,6 +45,31 @@ import org.eclipse.emf.common.util.EList;
  * @generated
  */
 public interface Operation extends Named {
+	/**
+	 * Returns the value of the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Lift off a chassis or stands, drop onto a chassis, roll through a door, turn over, cut metal out; not known when missing.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Kind</em>' attribute.
+	 * @see #setKind(OperationKind)
+	 * @see cradlewright.model.job.JobPackage#getOperation_Kind()
+	 * @model dataType="cradlewright.model.job.OperationKindObject"
+	 * @generated
+	 */
+	OperationKind getKind();
+
+	/**
+	 * Sets the value of the '{@link cradlewright.model.job.Operation#getKind <em>Kind</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Kind</em>' attribute.
+	 * @see #getKind()
+	 * @generated
+	 */
+	void setKind(OperationKind value);
+
 	/**
 	 * Returns the value of the '<em><b>Takes Off</b></em>' reference list.
 	 * The list contents are of type {@link cradlewright.model.vehicle.Part}.
@@ -177,6 +206,31 @@ public interface Operation extends Named {
 	 * @generated
 	 */
 	void setWorst(Measured value);
+
+	/**
+	 * Returns the value of the '<em><b>Started</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Day on which the work began; not begun when missing.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Started</em>' attribute.
+	 * @see #setStarted(LocalDate)
+	 * @see cradlewright.model.job.JobPackage#getOperation_Started()
+	 * @model dataType="cradlewright.model.base.Date"
+	 * @generated
+	 */
+	LocalDate getStarted();
+
+	/**
+	 * Sets the value of the '{@link cradlewright.model.job.Operation#getStarted <em>Started</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Started</em>' attribute.
+	 * @see #getStarted()
+	 * @generated
+	 */
+	void setStarted(LocalDate value);
 
 	/**
 	 * Returns the value of the '<em><b>Done</b></em>' attribute.

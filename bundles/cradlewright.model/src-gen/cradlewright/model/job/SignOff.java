@@ -4,6 +4,8 @@ package cradlewright.model.job;
 
 import cradlewright.model.base.Identified;
 
+import cradlewright.model.vehicle.Visit;
+
 import java.time.LocalDateTime;
 
 /**
@@ -22,6 +24,7 @@ import java.time.LocalDateTime;
  *   <li>{@link cradlewright.model.job.SignOff#getBy <em>By</em>}</li>
  *   <li>{@link cradlewright.model.job.SignOff#getAt <em>At</em>}</li>
  *   <li>{@link cradlewright.model.job.SignOff#getDigest <em>Digest</em>}</li>
+ *   <li>{@link cradlewright.model.job.SignOff#getVisit <em>Visit</em>}</li>
  *   <li>{@link cradlewright.model.job.SignOff#getProgramVersion <em>Program Version</em>}</li>
  *   <li>{@link cradlewright.model.job.SignOff#getFindingsText <em>Findings Text</em>}</li>
  * </ul>
@@ -99,6 +102,31 @@ public interface SignOff extends Identified {
 	 * @generated
 	 */
 	void setDigest(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Visit</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The visit that was signed for.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Visit</em>' reference.
+	 * @see #setVisit(Visit)
+	 * @see cradlewright.model.job.JobPackage#getSignOff_Visit()
+	 * @model
+	 * @generated
+	 */
+	Visit getVisit();
+
+	/**
+	 * Sets the value of the '{@link cradlewright.model.job.SignOff#getVisit <em>Visit</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Visit</em>' reference.
+	 * @see #getVisit()
+	 * @generated
+	 */
+	void setVisit(Visit value);
 
 	/**
 	 * Returns the value of the '<em><b>Program Version</b></em>' attribute.

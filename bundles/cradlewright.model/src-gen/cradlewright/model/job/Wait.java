@@ -23,6 +23,7 @@ import java.time.LocalDate;
  *   <li>{@link cradlewright.model.job.Wait#getReason <em>Reason</em>}</li>
  *   <li>{@link cradlewright.model.job.Wait#getSince <em>Since</em>}</li>
  *   <li>{@link cradlewright.model.job.Wait#getUntil <em>Until</em>}</li>
+ *   <li>{@link cradlewright.model.job.Wait#getEnded <em>Ended</em>}</li>
  * </ul>
  *
  * @see cradlewright.model.job.JobPackage#getWait()
@@ -117,5 +118,30 @@ public interface Wait extends Named {
 	 * @generated
 	 */
 	void setUntil(LocalDate value);
+
+	/**
+	 * Returns the value of the '<em><b>Ended</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Day on which the waiting ended; still waiting when missing.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Ended</em>' attribute.
+	 * @see #setEnded(LocalDate)
+	 * @see cradlewright.model.job.JobPackage#getWait_Ended()
+	 * @model dataType="cradlewright.model.base.Date"
+	 * @generated
+	 */
+	LocalDate getEnded();
+
+	/**
+	 * Sets the value of the '{@link cradlewright.model.job.Wait#getEnded <em>Ended</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Ended</em>' attribute.
+	 * @see #getEnded()
+	 * @generated
+	 */
+	void setEnded(LocalDate value);
 
 } // Wait

@@ -6,12 +6,12 @@ import java.util.List;
 public final class Schema {
 
     /** The number that this program writes. */
-    public static final int CURRENT = 2;
+    public static final int CURRENT = 3;
 
     static final String ATTRIBUTE = "schema";
 
     /** Migration {@code i} reads schema {@code i + 1}. */
-    private static final List<Migration> MIGRATIONS = List.of(new WeightBecomesMass());
+    private static final List<Migration> MIGRATIONS = List.of(new WeightBecomesMass(), new MoreCanBeSaid());
 
     private Schema() {
     }

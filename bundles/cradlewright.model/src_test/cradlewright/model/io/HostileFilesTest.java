@@ -34,7 +34,7 @@ class HostileFilesTest {
     private static final Duration HANG = Duration.ofSeconds(60);
     private static final String CAR = "cars/x.cwcar";
     private static final String HEAD =
-            "<vehicle:Car xmlns:vehicle=\"urn:cradlewright:vehicle\" schema=\"2\" id=\"car0000000001\" name=\"x\"";
+            "<vehicle:Car xmlns:vehicle=\"urn:cradlewright:vehicle\" schema=\"3\" id=\"car0000000001\" name=\"x\"";
 
     @TempDir
     Path directory;
@@ -43,7 +43,7 @@ class HostileFilesTest {
     void beginShop() throws IOException {
         Files.createDirectories(directory.resolve("cars"));
         Files.writeString(directory.resolve("shop.cwshop"),
-                "<base:Shop xmlns:base=\"urn:cradlewright:base\" schema=\"2\" id=\"shop000000001\" name=\"Shed\"/>\n");
+                "<base:Shop xmlns:base=\"urn:cradlewright:base\" schema=\"3\" id=\"shop000000001\" name=\"Shed\"/>\n");
     }
 
     /** One line of the list of expectations. */
@@ -164,7 +164,7 @@ class HostileFilesTest {
     void longCircleOfReferences() throws IOException {
         int length = 30_000;
         StringBuilder text = new StringBuilder(
-                "<job:JobBook xmlns:job=\"urn:cradlewright:job\" schema=\"2\"><jobs id=\"job0000000001\" name=\"j\">");
+                "<job:JobBook xmlns:job=\"urn:cradlewright:job\" schema=\"3\"><jobs id=\"job0000000001\" name=\"j\">");
         for (int i = 0; i < length; i++) {
             text.append("<operations id=\"o").append(i).append("\" name=\"o").append(i).append("\" after=\"o")
                     .append((i + 1) % length).append("\"/>");
@@ -178,7 +178,7 @@ class HostileFilesTest {
     @Test
     void operationAfterItself() throws IOException {
         Files.writeString(directory.resolve("jobs.cwjobs"), """
-                <job:JobBook xmlns:job="urn:cradlewright:job" schema="2">
+                <job:JobBook xmlns:job="urn:cradlewright:job" schema="3">
                   <jobs id="job0000000001" name="j">
                     <operations id="op00000000001" name="weld" after="op00000000001"/>
                   </jobs>

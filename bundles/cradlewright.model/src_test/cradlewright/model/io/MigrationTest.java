@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cradlewright.model.job.JobBook;
+import cradlewright.model.job.Operation;
+import cradlewright.model.job.SignOff;
 import cradlewright.model.vehicle.Car;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -26,8 +29,12 @@ class MigrationTest {
     Path directory;
 
     @BeforeEach
-    void copySample() throws IOException {
-        Path sample = SAMPLES.resolve("schema-1");
+    void copyOldest() throws IOException {
+        copy("schema-1", directory);
+    }
+
+    private static void copy(String name, Path directory) throws IOException {
+        Path sample = SAMPLES.resolve(name);
         try (Stream<Path> files = Files.walk(sample)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
                 Path target = directory.resolve(sample.relativize(file).toString());
@@ -60,12 +67,10 @@ class MigrationTest {
     @Test
     void isToldAsANoteByFileAndNothingElseIs() {
         ShopFolder shop = ShopFolder.open(directory);
-        assertEquals(List.of(
-                "shop.cwshop:4: the file was brought from form 1 to 2: weights of parts and temporary loads are now called mass; "
-                        + "nothing to do: saving writes the new form",
-                "cars/grey-van.cwcar:4: the file was brought from form 1 to 2: weights of parts and temporary loads are now "
-                        + "called mass; nothing to do: saving writes the new form"),
-                shop.problems().stream().map(ReadProblem::text).toList());
+        List<String> expected = Stream.of("shop.cwshop:4", "cars/grey-van.cwcar:4").flatMap(where -> Schema.migrations().stream()
+                .map(migration -> where + ": the file was brought from form " + migration.from() + " to " + (migration.from() + 1) + ": "
+                        + migration.what() + "; nothing to do: saving writes the new form")).toList();
+        assertEquals(expected, shop.problems().stream().map(ReadProblem::text).toList());
         assertTrue(shop.problems().stream().allMatch(problem -> problem.severity() == Severity.NOTE));
         assertTrue(shop.files().stream().allMatch(file -> file.state() == ShopFile.State.WRITABLE));
     }
@@ -85,7 +90,7 @@ class MigrationTest {
         RoundTripTest.saveAll(shop);
         String text = Files.readString(directory.resolve("cars/grey-van.cwcar"));
         assertFalse(text.contains("weight"), text);
-        assertTrue(text.contains("schema=\"2\""), text);
+        assertTrue(text.contains("schema=\"" + Schema.CURRENT + "\""), text);
         assertEquals(List.of(), ShopFolder.open(directory).problems());
     }
 
@@ -97,5 +102,38 @@ class MigrationTest {
         ShopFile car = shop.files().get(1);
         assertEquals(ShopFile.State.INCOMPLETE, car.state());
         assertEquals(SaveOutcome.Kind.REFUSED, new ShopWriter(shop, Clock.systemUTC()).save(car).kind());
+    }
+
+    @Test
+    void whatCouldNotBeSaidStaysUnsaidAndTheRestStays() throws IOException {
+        Path second = directory.resolve("second");
+        copy("schema-2", second);
+        ShopFolder shop = ShopFolder.open(second);
+        assertTrue(shop.problems().stream().allMatch(problem -> problem.severity() == Severity.NOTE), shop.problems().toString());
+        assertNull(shop.dollies().get(0).getHeightsTaken());
+        assertNull(shop.cars().get(0).getSetups().get(0).getShimTarget());
+        JobBook jobs = shop.jobs().orElseThrow();
+        Operation operation = jobs.getJobs().get(0).getOperations().get(0);
+        assertTrue(operation.isDone());
+        assertNull(operation.getKind());
+        assertNull(operation.getStarted());
+        SignOff signOff = jobs.getHoldPoints().get(0).getSignOffs().get(0);
+        assertEquals("Hanna", signOff.getBy());
+        assertNull(signOff.getVisit());
+        assertNull(jobs.getWaits().get(0).getEnded());
+    }
+
+    @Test
+    void onlyTheNumberOfASecondFormChanges() throws IOException {
+        Path second = directory.resolve("second");
+        copy("schema-2", second);
+        RoundTripTest.saveAll(ShopFolder.open(second));
+        Path sample = SAMPLES.resolve("schema-2");
+        try (Stream<Path> files = Files.walk(sample)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                assertEquals(Files.readString(file).replace("schema=\"2\"", "schema=\"" + Schema.CURRENT + "\""),
+                        Files.readString(second.resolve(sample.relativize(file).toString())), file.toString());
+            }
+        }
     }
 }

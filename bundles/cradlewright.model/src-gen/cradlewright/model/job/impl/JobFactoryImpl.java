@@ -5,6 +5,7 @@ package cradlewright.model.job.impl;
 import cradlewright.model.job.*;
 
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EDataType;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EPackage;
 
@@ -67,6 +68,40 @@ public class JobFactoryImpl extends EFactoryImpl implements JobFactory {
 			case JobPackage.WAIT: return createWait();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
+		}
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Object createFromString(EDataType eDataType, String initialValue) {
+		switch (eDataType.getClassifierID()) {
+			case JobPackage.OPERATION_KIND:
+				return createOperationKindFromString(eDataType, initialValue);
+			case JobPackage.OPERATION_KIND_OBJECT:
+				return createOperationKindObjectFromString(eDataType, initialValue);
+			default:
+				throw new IllegalArgumentException("The datatype '" + eDataType.getName() + "' is not a valid classifier");
+		}
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String convertToString(EDataType eDataType, Object instanceValue) {
+		switch (eDataType.getClassifierID()) {
+			case JobPackage.OPERATION_KIND:
+				return convertOperationKindToString(eDataType, instanceValue);
+			case JobPackage.OPERATION_KIND_OBJECT:
+				return convertOperationKindObjectToString(eDataType, instanceValue);
+			default:
+				throw new IllegalArgumentException("The datatype '" + eDataType.getName() + "' is not a valid classifier");
 		}
 	}
 
@@ -167,6 +202,44 @@ public class JobFactoryImpl extends EFactoryImpl implements JobFactory {
 	public Wait createWait() {
 		WaitImpl wait = new WaitImpl();
 		return wait;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public OperationKind createOperationKindFromString(EDataType eDataType, String initialValue) {
+		OperationKind result = OperationKind.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertOperationKindToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public OperationKind createOperationKindObjectFromString(EDataType eDataType, String initialValue) {
+		return createOperationKindFromString(JobPackage.Literals.OPERATION_KIND, initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertOperationKindObjectToString(EDataType eDataType, Object instanceValue) {
+		return convertOperationKindToString(JobPackage.Literals.OPERATION_KIND, instanceValue);
 	}
 
 	/**

@@ -22,6 +22,7 @@ import cradlewright.model.job.JobBook;
 import cradlewright.model.job.JobFactory;
 import cradlewright.model.job.JobPackage;
 import cradlewright.model.job.Operation;
+import cradlewright.model.job.OperationKind;
 import cradlewright.model.job.Person;
 import cradlewright.model.job.SignOff;
 import cradlewright.model.job.Wait;
@@ -36,6 +37,8 @@ import cradlewright.model.vehicle.impl.VehiclePackageImpl;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EDataType;
+import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EPackage;
 import org.eclipse.emf.ecore.EReference;
 
@@ -110,6 +113,20 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 * @generated
 	 */
 	private EClass waitEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum operationKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType operationKindObjectEDataType = null;
 
 	/**
 	 * Creates an instance of the model <b>Package</b>, registered with
@@ -319,8 +336,8 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getOperation_TakesOff() {
-		return (EReference)operationEClass.getEStructuralFeatures().get(0);
+	public EAttribute getOperation_Kind() {
+		return (EAttribute)operationEClass.getEStructuralFeatures().get(0);
 	}
 
 	/**
@@ -329,7 +346,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getOperation_PutsOn() {
+	public EReference getOperation_TakesOff() {
 		return (EReference)operationEClass.getEStructuralFeatures().get(1);
 	}
 
@@ -339,7 +356,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getOperation_Setup() {
+	public EReference getOperation_PutsOn() {
 		return (EReference)operationEClass.getEStructuralFeatures().get(2);
 	}
 
@@ -349,8 +366,8 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getOperation_Needs() {
-		return (EAttribute)operationEClass.getEStructuralFeatures().get(3);
+	public EReference getOperation_Setup() {
+		return (EReference)operationEClass.getEStructuralFeatures().get(3);
 	}
 
 	/**
@@ -359,7 +376,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getOperation_Best() {
+	public EAttribute getOperation_Needs() {
 		return (EAttribute)operationEClass.getEStructuralFeatures().get(4);
 	}
 
@@ -369,7 +386,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getOperation_Likely() {
+	public EAttribute getOperation_Best() {
 		return (EAttribute)operationEClass.getEStructuralFeatures().get(5);
 	}
 
@@ -379,7 +396,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getOperation_Worst() {
+	public EAttribute getOperation_Likely() {
 		return (EAttribute)operationEClass.getEStructuralFeatures().get(6);
 	}
 
@@ -389,7 +406,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getOperation_Done() {
+	public EAttribute getOperation_Worst() {
 		return (EAttribute)operationEClass.getEStructuralFeatures().get(7);
 	}
 
@@ -399,8 +416,28 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getOperation_Started() {
+		return (EAttribute)operationEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOperation_Done() {
+		return (EAttribute)operationEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EReference getOperation_After() {
-		return (EReference)operationEClass.getEStructuralFeatures().get(8);
+		return (EReference)operationEClass.getEStructuralFeatures().get(10);
 	}
 
 	/**
@@ -579,8 +616,18 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getSignOff_Visit() {
+		return (EReference)signOffEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EAttribute getSignOff_ProgramVersion() {
-		return (EAttribute)signOffEClass.getEStructuralFeatures().get(3);
+		return (EAttribute)signOffEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -590,7 +637,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 */
 	@Override
 	public EAttribute getSignOff_FindingsText() {
-		return (EAttribute)signOffEClass.getEStructuralFeatures().get(4);
+		return (EAttribute)signOffEClass.getEStructuralFeatures().get(5);
 	}
 
 	/**
@@ -689,6 +736,36 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getWait_Ended() {
+		return (EAttribute)waitEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getOperationKind() {
+		return operationKindEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getOperationKindObject() {
+		return operationKindObjectEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public JobFactory getJobFactory() {
 		return (JobFactory)getEFactoryInstance();
 	}
@@ -726,6 +803,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 		createEReference(jobEClass, JOB__OPERATIONS);
 
 		operationEClass = createEClass(OPERATION);
+		createEAttribute(operationEClass, OPERATION__KIND);
 		createEReference(operationEClass, OPERATION__TAKES_OFF);
 		createEReference(operationEClass, OPERATION__PUTS_ON);
 		createEReference(operationEClass, OPERATION__SETUP);
@@ -733,6 +811,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 		createEAttribute(operationEClass, OPERATION__BEST);
 		createEAttribute(operationEClass, OPERATION__LIKELY);
 		createEAttribute(operationEClass, OPERATION__WORST);
+		createEAttribute(operationEClass, OPERATION__STARTED);
 		createEAttribute(operationEClass, OPERATION__DONE);
 		createEReference(operationEClass, OPERATION__AFTER);
 
@@ -756,6 +835,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 		createEAttribute(signOffEClass, SIGN_OFF__BY);
 		createEAttribute(signOffEClass, SIGN_OFF__AT);
 		createEAttribute(signOffEClass, SIGN_OFF__DIGEST);
+		createEReference(signOffEClass, SIGN_OFF__VISIT);
 		createEAttribute(signOffEClass, SIGN_OFF__PROGRAM_VERSION);
 		createEAttribute(signOffEClass, SIGN_OFF__FINDINGS_TEXT);
 
@@ -769,6 +849,13 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 		createEAttribute(waitEClass, WAIT__REASON);
 		createEAttribute(waitEClass, WAIT__SINCE);
 		createEAttribute(waitEClass, WAIT__UNTIL);
+		createEAttribute(waitEClass, WAIT__ENDED);
+
+		// Create enums
+		operationKindEEnum = createEEnum(OPERATION_KIND);
+
+		// Create data types
+		operationKindObjectEDataType = createEDataType(OPERATION_KIND_OBJECT);
 	}
 
 	/**
@@ -830,6 +917,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 		initEReference(getJob_Operations(), this.getOperation(), null, "operations", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(operationEClass, Operation.class, "Operation", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getOperation_Kind(), this.getOperationKindObject(), "kind", null, 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getOperation_TakesOff(), theVehiclePackage.getPart(), null, "takesOff", null, 0, -1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getOperation_PutsOn(), theVehiclePackage.getPart(), null, "putsOn", null, 0, -1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getOperation_Setup(), theFixturePackage.getSetup(), null, "setup", null, 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -837,6 +925,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 		initEAttribute(getOperation_Best(), theBasePackage.getHours(), "best", null, 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getOperation_Likely(), theBasePackage.getHours(), "likely", null, 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getOperation_Worst(), theBasePackage.getHours(), "worst", null, 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOperation_Started(), theBasePackage.getDate(), "started", null, 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getOperation_Done(), ecorePackage.getEBoolean(), "done", null, 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getOperation_After(), this.getOperation(), null, "after", null, 0, -1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
@@ -860,6 +949,7 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 		initEAttribute(getSignOff_By(), ecorePackage.getEString(), "by", null, 0, 1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSignOff_At(), theBasePackage.getLocalMoment(), "at", null, 0, 1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSignOff_Digest(), ecorePackage.getEString(), "digest", null, 0, 1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSignOff_Visit(), theVehiclePackage.getVisit(), null, "visit", null, 0, 1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSignOff_ProgramVersion(), ecorePackage.getEString(), "programVersion", null, 0, 1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSignOff_FindingsText(), ecorePackage.getEString(), "findingsText", null, 0, 1, SignOff.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
@@ -873,13 +963,45 @@ public class JobPackageImpl extends EPackageImpl implements JobPackage {
 		initEAttribute(getWait_Reason(), ecorePackage.getEString(), "reason", null, 0, 1, Wait.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWait_Since(), theBasePackage.getDate(), "since", null, 0, 1, Wait.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWait_Until(), theBasePackage.getDate(), "until", null, 0, 1, Wait.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWait_Ended(), theBasePackage.getDate(), "ended", null, 0, 1, Wait.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		// Initialize enums and add enum literals
+		initEEnum(operationKindEEnum, OperationKind.class, "OperationKind");
+		addEEnumLiteral(operationKindEEnum, OperationKind.LIFT_OFF);
+		addEEnumLiteral(operationKindEEnum, OperationKind.DROP);
+		addEEnumLiteral(operationKindEEnum, OperationKind.ROLL);
+		addEEnumLiteral(operationKindEEnum, OperationKind.TURN_OVER);
+		addEEnumLiteral(operationKindEEnum, OperationKind.CUT);
+		addEEnumLiteral(operationKindEEnum, OperationKind.OTHER);
+
+		// Initialize data types
+		initEDataType(operationKindObjectEDataType, OperationKind.class, "OperationKindObject", IS_SERIALIZABLE, IS_GENERATED_INSTANCE_CLASS);
 
 		// Create resource
 		createResource(eNS_URI);
 
 		// Create annotations
+		// http:///org/eclipse/emf/ecore/util/ExtendedMetaData
+		createExtendedMetaDataAnnotations();
 		// urn:cradlewright:rules
 		createUrncradlewrightrulesAnnotations();
+	}
+
+	/**
+	 * Initializes the annotations for <b>http:///org/eclipse/emf/ecore/util/ExtendedMetaData</b>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void createExtendedMetaDataAnnotations() {
+		String source = "http:///org/eclipse/emf/ecore/util/ExtendedMetaData";
+		addAnnotation
+		  (operationKindObjectEDataType,
+		   source,
+		   new String[] {
+			   "name", "OperationKind:Object",
+			   "baseType", "OperationKind"
+		   });
 	}
 
 	/**

@@ -8,10 +8,13 @@ import cradlewright.model.fixture.Setup;
 
 import cradlewright.model.job.JobPackage;
 import cradlewright.model.job.Operation;
+import cradlewright.model.job.OperationKind;
 
 import cradlewright.model.vehicle.Part;
 
 import cradlewright.quantity.Measured;
+
+import java.time.LocalDate;
 
 import java.util.Collection;
 
@@ -34,6 +37,7 @@ import org.eclipse.emf.ecore.util.EObjectResolvingEList;
  * The following features are implemented:
  * </p>
  * <ul>
+ *   <li>{@link cradlewright.model.job.impl.OperationImpl#getKind <em>Kind</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.OperationImpl#getTakesOff <em>Takes Off</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.OperationImpl#getPutsOn <em>Puts On</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.OperationImpl#getSetup <em>Setup</em>}</li>
@@ -41,6 +45,7 @@ import org.eclipse.emf.ecore.util.EObjectResolvingEList;
  *   <li>{@link cradlewright.model.job.impl.OperationImpl#getBest <em>Best</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.OperationImpl#getLikely <em>Likely</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.OperationImpl#getWorst <em>Worst</em>}</li>
+ *   <li>{@link cradlewright.model.job.impl.OperationImpl#getStarted <em>Started</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.OperationImpl#isDone <em>Done</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.OperationImpl#getAfter <em>After</em>}</li>
  * </ul>
@@ -48,6 +53,26 @@ import org.eclipse.emf.ecore.util.EObjectResolvingEList;
  * @generated
  */
 public class OperationImpl extends NamedImpl implements Operation {
+	/**
+	 * The default value of the '{@link #getKind() <em>Kind</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getKind()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final OperationKind KIND_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getKind() <em>Kind</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getKind()
+	 * @generated
+	 * @ordered
+	 */
+	protected OperationKind kind = KIND_EDEFAULT;
+
 	/**
 	 * The cached value of the '{@link #getTakesOff() <em>Takes Off</em>}' reference list.
 	 * <!-- begin-user-doc -->
@@ -159,6 +184,26 @@ public class OperationImpl extends NamedImpl implements Operation {
 	protected Measured worst = WORST_EDEFAULT;
 
 	/**
+	 * The default value of the '{@link #getStarted() <em>Started</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStarted()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final LocalDate STARTED_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getStarted() <em>Started</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStarted()
+	 * @generated
+	 * @ordered
+	 */
+	protected LocalDate started = STARTED_EDEFAULT;
+
+	/**
 	 * The default value of the '{@link #isDone() <em>Done</em>}' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -205,6 +250,29 @@ public class OperationImpl extends NamedImpl implements Operation {
 	@Override
 	protected EClass eStaticClass() {
 		return JobPackage.Literals.OPERATION;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public OperationKind getKind() {
+		return kind;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setKind(OperationKind newKind) {
+		OperationKind oldKind = kind;
+		kind = newKind;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, JobPackage.OPERATION__KIND, oldKind, kind));
 	}
 
 	/**
@@ -371,6 +439,29 @@ public class OperationImpl extends NamedImpl implements Operation {
 	 * @generated
 	 */
 	@Override
+	public LocalDate getStarted() {
+		return started;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setStarted(LocalDate newStarted) {
+		LocalDate oldStarted = started;
+		started = newStarted;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, JobPackage.OPERATION__STARTED, oldStarted, started));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public boolean isDone() {
 		return done;
 	}
@@ -409,6 +500,8 @@ public class OperationImpl extends NamedImpl implements Operation {
 	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
+			case JobPackage.OPERATION__KIND:
+				return getKind();
 			case JobPackage.OPERATION__TAKES_OFF:
 				return getTakesOff();
 			case JobPackage.OPERATION__PUTS_ON:
@@ -424,6 +517,8 @@ public class OperationImpl extends NamedImpl implements Operation {
 				return getLikely();
 			case JobPackage.OPERATION__WORST:
 				return getWorst();
+			case JobPackage.OPERATION__STARTED:
+				return getStarted();
 			case JobPackage.OPERATION__DONE:
 				return isDone();
 			case JobPackage.OPERATION__AFTER:
@@ -441,6 +536,9 @@ public class OperationImpl extends NamedImpl implements Operation {
 	@Override
 	public void eSet(int featureID, Object newValue) {
 		switch (featureID) {
+			case JobPackage.OPERATION__KIND:
+				setKind((OperationKind)newValue);
+				return;
 			case JobPackage.OPERATION__TAKES_OFF:
 				getTakesOff().clear();
 				getTakesOff().addAll((Collection<? extends Part>)newValue);
@@ -464,6 +562,9 @@ public class OperationImpl extends NamedImpl implements Operation {
 			case JobPackage.OPERATION__WORST:
 				setWorst((Measured)newValue);
 				return;
+			case JobPackage.OPERATION__STARTED:
+				setStarted((LocalDate)newValue);
+				return;
 			case JobPackage.OPERATION__DONE:
 				setDone((Boolean)newValue);
 				return;
@@ -483,6 +584,9 @@ public class OperationImpl extends NamedImpl implements Operation {
 	@Override
 	public void eUnset(int featureID) {
 		switch (featureID) {
+			case JobPackage.OPERATION__KIND:
+				setKind(KIND_EDEFAULT);
+				return;
 			case JobPackage.OPERATION__TAKES_OFF:
 				getTakesOff().clear();
 				return;
@@ -504,6 +608,9 @@ public class OperationImpl extends NamedImpl implements Operation {
 			case JobPackage.OPERATION__WORST:
 				setWorst(WORST_EDEFAULT);
 				return;
+			case JobPackage.OPERATION__STARTED:
+				setStarted(STARTED_EDEFAULT);
+				return;
 			case JobPackage.OPERATION__DONE:
 				setDone(DONE_EDEFAULT);
 				return;
@@ -522,6 +629,8 @@ public class OperationImpl extends NamedImpl implements Operation {
 	@Override
 	public boolean eIsSet(int featureID) {
 		switch (featureID) {
+			case JobPackage.OPERATION__KIND:
+				return KIND_EDEFAULT == null ? kind != null : !KIND_EDEFAULT.equals(kind);
 			case JobPackage.OPERATION__TAKES_OFF:
 				return takesOff != null && !takesOff.isEmpty();
 			case JobPackage.OPERATION__PUTS_ON:
@@ -536,6 +645,8 @@ public class OperationImpl extends NamedImpl implements Operation {
 				return LIKELY_EDEFAULT == null ? likely != null : !LIKELY_EDEFAULT.equals(likely);
 			case JobPackage.OPERATION__WORST:
 				return WORST_EDEFAULT == null ? worst != null : !WORST_EDEFAULT.equals(worst);
+			case JobPackage.OPERATION__STARTED:
+				return STARTED_EDEFAULT == null ? started != null : !STARTED_EDEFAULT.equals(started);
 			case JobPackage.OPERATION__DONE:
 				return done != DONE_EDEFAULT;
 			case JobPackage.OPERATION__AFTER:
@@ -554,7 +665,9 @@ public class OperationImpl extends NamedImpl implements Operation {
 		if (eIsProxy()) return super.toString();
 
 		StringBuilder result = new StringBuilder(super.toString());
-		result.append(" (needs: ");
+		result.append(" (kind: ");
+		result.append(kind);
+		result.append(", needs: ");
 		result.append(needs);
 		result.append(", best: ");
 		result.append(best);
@@ -562,6 +675,8 @@ public class OperationImpl extends NamedImpl implements Operation {
 		result.append(likely);
 		result.append(", worst: ");
 		result.append(worst);
+		result.append(", started: ");
+		result.append(started);
 		result.append(", done: ");
 		result.append(done);
 		result.append(')');

@@ -7,11 +7,14 @@ import cradlewright.model.base.impl.IdentifiedImpl;
 import cradlewright.model.job.JobPackage;
 import cradlewright.model.job.SignOff;
 
+import cradlewright.model.vehicle.Visit;
+
 import java.time.LocalDateTime;
 
 import org.eclipse.emf.common.notify.Notification;
 
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
@@ -26,6 +29,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link cradlewright.model.job.impl.SignOffImpl#getBy <em>By</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.SignOffImpl#getAt <em>At</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.SignOffImpl#getDigest <em>Digest</em>}</li>
+ *   <li>{@link cradlewright.model.job.impl.SignOffImpl#getVisit <em>Visit</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.SignOffImpl#getProgramVersion <em>Program Version</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.SignOffImpl#getFindingsText <em>Findings Text</em>}</li>
  * </ul>
@@ -92,6 +96,16 @@ public class SignOffImpl extends IdentifiedImpl implements SignOff {
 	 * @ordered
 	 */
 	protected String digest = DIGEST_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getVisit() <em>Visit</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getVisit()
+	 * @generated
+	 * @ordered
+	 */
+	protected Visit visit;
 
 	/**
 	 * The default value of the '{@link #getProgramVersion() <em>Program Version</em>}' attribute.
@@ -227,6 +241,46 @@ public class SignOffImpl extends IdentifiedImpl implements SignOff {
 	 * @generated
 	 */
 	@Override
+	public Visit getVisit() {
+		if (visit != null && visit.eIsProxy()) {
+			InternalEObject oldVisit = (InternalEObject)visit;
+			visit = (Visit)eResolveProxy(oldVisit);
+			if (visit != oldVisit) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, JobPackage.SIGN_OFF__VISIT, oldVisit, visit));
+			}
+		}
+		return visit;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Visit basicGetVisit() {
+		return visit;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setVisit(Visit newVisit) {
+		Visit oldVisit = visit;
+		visit = newVisit;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, JobPackage.SIGN_OFF__VISIT, oldVisit, visit));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public String getProgramVersion() {
 		return programVersion;
 	}
@@ -281,6 +335,9 @@ public class SignOffImpl extends IdentifiedImpl implements SignOff {
 				return getAt();
 			case JobPackage.SIGN_OFF__DIGEST:
 				return getDigest();
+			case JobPackage.SIGN_OFF__VISIT:
+				if (resolve) return getVisit();
+				return basicGetVisit();
 			case JobPackage.SIGN_OFF__PROGRAM_VERSION:
 				return getProgramVersion();
 			case JobPackage.SIGN_OFF__FINDINGS_TEXT:
@@ -305,6 +362,9 @@ public class SignOffImpl extends IdentifiedImpl implements SignOff {
 				return;
 			case JobPackage.SIGN_OFF__DIGEST:
 				setDigest((String)newValue);
+				return;
+			case JobPackage.SIGN_OFF__VISIT:
+				setVisit((Visit)newValue);
 				return;
 			case JobPackage.SIGN_OFF__PROGRAM_VERSION:
 				setProgramVersion((String)newValue);
@@ -333,6 +393,9 @@ public class SignOffImpl extends IdentifiedImpl implements SignOff {
 			case JobPackage.SIGN_OFF__DIGEST:
 				setDigest(DIGEST_EDEFAULT);
 				return;
+			case JobPackage.SIGN_OFF__VISIT:
+				setVisit((Visit)null);
+				return;
 			case JobPackage.SIGN_OFF__PROGRAM_VERSION:
 				setProgramVersion(PROGRAM_VERSION_EDEFAULT);
 				return;
@@ -357,6 +420,8 @@ public class SignOffImpl extends IdentifiedImpl implements SignOff {
 				return AT_EDEFAULT == null ? at != null : !AT_EDEFAULT.equals(at);
 			case JobPackage.SIGN_OFF__DIGEST:
 				return DIGEST_EDEFAULT == null ? digest != null : !DIGEST_EDEFAULT.equals(digest);
+			case JobPackage.SIGN_OFF__VISIT:
+				return visit != null;
 			case JobPackage.SIGN_OFF__PROGRAM_VERSION:
 				return PROGRAM_VERSION_EDEFAULT == null ? programVersion != null : !PROGRAM_VERSION_EDEFAULT.equals(programVersion);
 			case JobPackage.SIGN_OFF__FINDINGS_TEXT:

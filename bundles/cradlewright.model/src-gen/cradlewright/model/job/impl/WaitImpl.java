@@ -29,6 +29,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link cradlewright.model.job.impl.WaitImpl#getReason <em>Reason</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.WaitImpl#getSince <em>Since</em>}</li>
  *   <li>{@link cradlewright.model.job.impl.WaitImpl#getUntil <em>Until</em>}</li>
+ *   <li>{@link cradlewright.model.job.impl.WaitImpl#getEnded <em>Ended</em>}</li>
  * </ul>
  *
  * @generated
@@ -103,6 +104,26 @@ public class WaitImpl extends NamedImpl implements Wait {
 	 * @ordered
 	 */
 	protected LocalDate until = UNTIL_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getEnded() <em>Ended</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEnded()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final LocalDate ENDED_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getEnded() <em>Ended</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEnded()
+	 * @generated
+	 * @ordered
+	 */
+	protected LocalDate ended = ENDED_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -238,6 +259,29 @@ public class WaitImpl extends NamedImpl implements Wait {
 	 * @generated
 	 */
 	@Override
+	public LocalDate getEnded() {
+		return ended;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setEnded(LocalDate newEnded) {
+		LocalDate oldEnded = ended;
+		ended = newEnded;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, JobPackage.WAIT__ENDED, oldEnded, ended));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case JobPackage.WAIT__OPERATION:
@@ -249,6 +293,8 @@ public class WaitImpl extends NamedImpl implements Wait {
 				return getSince();
 			case JobPackage.WAIT__UNTIL:
 				return getUntil();
+			case JobPackage.WAIT__ENDED:
+				return getEnded();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -272,6 +318,9 @@ public class WaitImpl extends NamedImpl implements Wait {
 				return;
 			case JobPackage.WAIT__UNTIL:
 				setUntil((LocalDate)newValue);
+				return;
+			case JobPackage.WAIT__ENDED:
+				setEnded((LocalDate)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -297,6 +346,9 @@ public class WaitImpl extends NamedImpl implements Wait {
 			case JobPackage.WAIT__UNTIL:
 				setUntil(UNTIL_EDEFAULT);
 				return;
+			case JobPackage.WAIT__ENDED:
+				setEnded(ENDED_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -317,6 +369,8 @@ public class WaitImpl extends NamedImpl implements Wait {
 				return SINCE_EDEFAULT == null ? since != null : !SINCE_EDEFAULT.equals(since);
 			case JobPackage.WAIT__UNTIL:
 				return UNTIL_EDEFAULT == null ? until != null : !UNTIL_EDEFAULT.equals(until);
+			case JobPackage.WAIT__ENDED:
+				return ENDED_EDEFAULT == null ? ended != null : !ENDED_EDEFAULT.equals(ended);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -337,6 +391,8 @@ public class WaitImpl extends NamedImpl implements Wait {
 		result.append(since);
 		result.append(", until: ");
 		result.append(until);
+		result.append(", ended: ");
+		result.append(ended);
 		result.append(')');
 		return result.toString();
 	}
