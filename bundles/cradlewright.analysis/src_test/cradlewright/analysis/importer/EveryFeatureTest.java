@@ -32,12 +32,12 @@ class EveryFeatureTest {
 
     /** Other features that no record holds: a new feature of the model has to be read or to be put here on purpose. */
     private static final Set<String> NOT_READ = Set.of("Car.apertureReadings", "Car.marks", "Car.weighings", "Contact.height",
-            "Dolly.basis", "Dolly.rockingEnd", "Fixture.distance", "Fixture.member", "Fixture.stiffness", "Floor.columns",
+            "Dolly.basis", "Dolly.heightsTaken", "Dolly.rockingEnd", "Fixture.distance", "Fixture.member", "Fixture.stiffness", "Floor.columns",
             "Floor.doors", "Floor.id", "Floor.name", "Foot.stiffness", "Hoist.basis", "JobBook.bookings", "JobBook.calendars",
             "JobBook.holdPoints", "JobBook.people", "JobBook.waits", "Lift.basis", "Lift.columns", "Member.role",
-            "Operation.after", "Operation.best", "Operation.likely", "Operation.needs", "Operation.worst", "Place.position",
+            "Operation.after", "Operation.best", "Operation.kind", "Operation.likely", "Operation.needs", "Operation.started", "Operation.worst", "Place.position",
             "Placement.heading", "Placement.position", "Prop.basis", "Settings.frictionHigh", "Settings.frictionLow",
-            "Setup.covered", "Setup.outdoors", "ShimType.material", "Shop.id", "Shop.units", "Shop.zone", "Slab.outline",
+            "Setup.covered", "Setup.outdoors", "Setup.shimTarget", "ShimType.material", "Shop.id", "Shop.units", "Shop.zone", "Slab.outline",
             "Stand.basis",
             "Steel.grade", "Strap.legs", "Timber.strengthClass", "Trailer.basis", "Trestle.basis", "Trestle.height",
             "Visit.current");
