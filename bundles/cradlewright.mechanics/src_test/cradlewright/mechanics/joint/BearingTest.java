@@ -52,6 +52,43 @@ class BearingTest {
         VALUES.check(row, bearing.resistance() / 1e3);
     }
 
+    /** Bearing of an 8.8 bolt in 5 mm of S355, distances in mm. */
+    private static double bookBearing(int diameter, double e1, double e2, double p1, double p2) {
+        HolePosition position = new HolePosition(e1 / 1e3, p1 / 1e3, e2 / 1e3, p2 / 1e3);
+        return new Bearing(diameter / 1e3, (diameter + 2) / 1e3, 0.005, 470e6, 800e6, position, HoleKind.NORMAL, 1.25)
+                .resistance() / 1e3;
+    }
+
+    /** Numbers printed by others than the source of the formula. */
+    @Test
+    void secondSources() {
+        VALUES.check("second.bearing.M12-near", bookBearing(12, 25, 20, 35, 40));
+        VALUES.check("second.bearing.M12-far", bookBearing(12, 40, 25, 50, 45));
+        VALUES.check("second.bearing.M16-near", bookBearing(16, 35, 25, 50, 50));
+        VALUES.check("second.bearing.M16-far", bookBearing(16, 50, 30, 65, 55));
+        VALUES.check("second.bearing.M20-near", bookBearing(20, 40, 30, 60, 60));
+        VALUES.check("second.bearing.M20-far", bookBearing(20, 60, 35, 80, 70));
+        VALUES.check("second.bearing.oversize", HoleKind.OVERSIZE.bearingFactor());
+        VALUES.check("second.bearing.slot", HoleKind.SLOT_ACROSS.bearingFactor());
+        HolePosition far = new HolePosition(NONE, NONE, NONE, NONE);
+        VALUES.check("second.single-lap",
+                new Bearing(0.016, 0.018, 0.010, 470e6, 800e6, far, HoleKind.NORMAL, 1.25).singleLapLimit() / 1e3);
+        VALUES.check("second.thin.1mm", m10Sheet(0.001, 0.012) / 1e3);
+        VALUES.check("second.thin.2mm", m10Sheet(0.002, 0.040) / 1e3);
+        BoltSpacing s = new BoltSpacing(0.022, 0.006, HoleKind.NORMAL, true);
+        VALUES.check("second.spacing.e1", s.leastEnd() * 1e3);
+        VALUES.check("second.spacing.e2", s.leastEdge() * 1e3);
+        VALUES.check("second.spacing.p1", s.leastPitch() * 1e3);
+        VALUES.check("second.spacing.p2", s.leastGauge() * 1e3);
+        VALUES.check("second.spacing.e-max", s.largestEdge() * 1e3);
+        VALUES.check("second.spacing.p-max", s.largestPitch() * 1e3);
+    }
+
+    private static double m10Sheet(double thickness, double e1) {
+        HolePosition position = new HolePosition(e1, NONE, 0.020, NONE);
+        return new Bearing(0.010, 0.011, thickness, 450e6, 800e6, position, HoleKind.NORMAL, 1.25).resistance();
+    }
+
     @Test
     void bearingOfEndAndInnerBolts() {
         Bearing end = m10(END, HoleKind.NORMAL);

@@ -48,6 +48,22 @@ class BoltTest {
         VALUES.check("published.M20.punching", BoltResistance.punching(0.030, 0.008, 360e6, 1.25) * KN);
     }
 
+    /** Numbers printed by others than the source of the formula. */
+    @Test
+    void secondSources() {
+        BoltResistance strong = BoltResistance.ofAreas(245e-6, 314.159265e-6, BoltGrade.G8_8, 1.25);
+        VALUES.check("second.M20-8.8.shear-threads", strong.shear(ShearPlane.THREADS) * KN);
+        VALUES.check("second.M20-8.8.tension", strong.tension() * KN);
+        VALUES.check("second.M20-8.8.countersunk", strong.countersunkTension() * KN);
+        BoltResistance brittle = BoltResistance.ofAreas(245e-6, 314.159265e-6, BoltGrade.G10_9, 1.25);
+        VALUES.check("second.M20-10.9.shear-threads", brittle.shear(ShearPlane.THREADS) * KN);
+        VALUES.check("second.M20-10.9.shear-shank", brittle.shear(ShearPlane.SHANK) * KN);
+        VALUES.check("second.punching", BoltResistance.punching(0.0324, 0.010, 360e6, 1.25) * KN);
+        VALUES.check("second.combined", BoltResistance.combined(50e3, 94.08e3, 30e3, 141.12e3));
+        BoltResistance wide = BoltResistance.inTwoMillimetreClearance(BoltSize.M12, BoltGrade.G10_9, 1.25);
+        VALUES.check("second.clearance.10.9", wide.shear(ShearPlane.THREADS) * KN);
+    }
+
     private static double shear(BoltSize size, BoltGrade grade) {
         return BoltResistance.of(size, grade, 1.25).shear(ShearPlane.THREADS) * KN;
     }

@@ -91,6 +91,32 @@ class FilletWeldTest {
         assertEquals(0, w.longLapFactor(10), 1e-12);
     }
 
+    /** Numbers after others than the source of the formula. */
+    @Test
+    void secondSources() {
+        VALUES.check("second.weld.effective", weld(0.005, 360e6, WeldSteel.S235).effectiveLength(0.100, 2) * 1e3);
+        VALUES.check("second.weld.shortest-thick", shortestRun(0.008) * 1e3);
+        VALUES.check("second.weld.shortest-thin", shortestRun(0.004) * 1e3);
+        VALUES.check("second.weld.long-lap", weld(0.004, 360e6, WeldSteel.S235).longLapFactor(225 * 0.004));
+        VALUES.check("second.weld.long-lap-limit", weld(0.004, 360e6, WeldSteel.S235).longLapFactor(150 * 0.004));
+    }
+
+    /** Shortest run with both ends open that still counts, by bisection, m. */
+    private static double shortestRun(double throat) {
+        FilletWeld weld = weld(throat, 360e6, WeldSteel.S235);
+        double low = 2 * throat;
+        double high = 1;
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            if (weld.effectiveLength(middle, 2) > 0) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return high;
+    }
+
     @Test
     void findingsNameTheRule() {
         FilletWeld thin = weld(0.002, 360e6, WeldSteel.S235);

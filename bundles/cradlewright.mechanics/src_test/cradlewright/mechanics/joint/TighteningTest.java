@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 class TighteningTest {
 
     private static final CheckValues VALUES = CheckValues.load("joint");
+    private static final double FOOT_POUND_FORCE = 1.3558179483314;
 
     @Test
     void torqueFactor() {
@@ -26,6 +27,23 @@ class TighteningTest {
         VALUES.check("D7b.torque", Tightening.torque(Tightening.K_DRY, preload, 0.010));
         VALUES.check("D7.k-dry", Tightening.K_DRY);
         VALUES.check("D7.k-oiled", Tightening.K_LUBRICATED);
+    }
+
+    /** Numbers printed by others than the source of the formula. */
+    @Test
+    void secondSources() {
+        for (BoltGrade grade : BoltGrade.values()) {
+            for (BoltSize size : BoltSize.values()) {
+                VALUES.check("second.proof." + size + "-" + grade.label(), Tightening.proofLoad(size, grade) / 1e3);
+            }
+        }
+        for (BoltSize size : new BoltSize[] {BoltSize.M10, BoltSize.M12, BoltSize.M16}) {
+            double preload = Tightening.reusedPreload(size, BoltGrade.G8_8);
+            VALUES.check("second.torque." + size + ".dry",
+                    Tightening.torque(Tightening.K_DRY, preload, size.diameter()) / FOOT_POUND_FORCE);
+            VALUES.check("second.torque." + size + ".oiled",
+                    Tightening.torque(Tightening.K_LUBRICATED, preload, size.diameter()) / FOOT_POUND_FORCE);
+        }
     }
 
     @Test
