@@ -47,7 +47,7 @@ public final class PartOff {
         List<VisitFacts> visits = car.visits().stream().map(other -> other.id().equals(visitId) ? moved : other).toList();
         Map<String, Fact> facts = new LinkedHashMap<>(shop.facts());
         facts.put(carId, new CarFacts(car.id(), car.name(), car.separateChassis(), car.pieces(), car.mounts(), car.liftPoints(),
-                car.workPoints(), car.cutZones(), car.temporaryLoads(), car.braces(), stages, car.setups(), visits));
+                car.workPoints(), car.cutZones(), car.temporaryLoads(), car.braces(), stages, car.setups(), visits, car.weighings()));
         return new ShopSnapshot(shop.number() + 1, shop.name(), shop.settings(), shop.today(), facts);
     }
 

@@ -12,6 +12,7 @@ import cradlewright.analysis.checks.castor.CastorStepCheck;
 import cradlewright.analysis.checks.castor.CastorUnevenCheck;
 import cradlewright.analysis.checks.data.MissingMassCheck;
 import cradlewright.analysis.checks.data.VisitResolvedCheck;
+import cradlewright.analysis.checks.data.WeighedCheck;
 import cradlewright.analysis.checks.dolly.DollyRatedCheck;
 import cradlewright.analysis.checks.dolly.LooseCheck;
 import cradlewright.analysis.checks.dolly.MemberShearCheck;
@@ -76,7 +77,7 @@ import java.util.stream.Collectors;
 public final class BuiltInChecks {
 
     private static final List<Check> ALL = List.of(
-            new VisitResolvedCheck(), new MissingMassCheck(),
+            new VisitResolvedCheck(), new MissingMassCheck(), new WeighedCheck(),
             new SupportRankCheck(), new SupportLoadCheck(), new SupportLightCheck(), new SupportHeldCheck(), new SupportSlideCheck(),
             new SupportLiftOffCheck(), new ShimShortCheck(), new PadPressureCheck(),
             new StillFastCheck(), new GuessedMassCheck(), new LiftTotalCheck(), new LiftShareCheck(), new ArmReachCheck(), new HangingCheck(),

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 public record CarFacts(String id, String name, boolean separateChassis, List<PieceFacts> pieces, List<MountFacts> mounts,
         List<LiftPointFacts> liftPoints, List<WorkPointFacts> workPoints, List<CutZoneFacts> cutZones,
         List<TemporaryLoadFacts> temporaryLoads, List<BraceFacts> braces, List<StageFacts> stages, List<SetupFacts> setups,
-        List<VisitFacts> visits) implements Fact {
+        List<VisitFacts> visits, List<WeighingFacts> weighings) implements Fact {
 
     /** Returns the parts of all pieces. */
     public Stream<PartFacts> parts() {

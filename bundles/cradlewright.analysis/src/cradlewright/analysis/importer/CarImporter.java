@@ -46,7 +46,8 @@ final class CarImporter {
                 each(car.getLiftPoints(), CarImporter::liftPoint), each(car.getWorkPoints(), CarImporter::workPoint),
                 each(car.getCutZones(), CarImporter::cutZone), each(car.getTemporaryLoads(), CarImporter::temporaryLoad),
                 each(car.getBraces(), CarImporter::brace), each(car.getStages(), CarImporter::stage),
-                each(car.getSetups(), SetupImporter::setup), each(car.getVisits(), CarImporter::visit));
+                each(car.getSetups(), SetupImporter::setup), each(car.getVisits(), CarImporter::visit),
+                each(car.getWeighings(), WeighingImporter::weighing));
     }
 
     private static PieceFacts piece(Piece piece) {

@@ -27,7 +27,7 @@ class PartOffTest {
         StageFacts stage = new StageFacts("stage", "as it is", List.of("shell", "door", "bonnet"), List.of("box"));
         CarFacts car = new CarFacts("car", "Car", true, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(stage), List.of(), List.of(visit("now", DAY.minusDays(3), DAY), visit("later", DAY.plusDays(1), null),
-                        visit("always", null, null), visit("over", null, DAY.minusDays(1))));
+                        visit("always", null, null), visit("over", null, DAY.minusDays(1))), List.of());
         return new ShopSnapshot(7, "Shop", SettingsFacts.commonPractice(), DAY, Map.of("car", car));
     }
 

@@ -111,7 +111,7 @@ class KeptEngineTest {
         String id = "car-" + number;
         facts.put(id, new CarFacts(id, id, car.separateChassis(), car.pieces(), car.mounts(), car.liftPoints(), car.workPoints(),
                 car.cutZones(),
-                car.temporaryLoads(), car.braces(), car.stages(), car.setups(), car.visits()));
+                car.temporaryLoads(), car.braces(), car.stages(), car.setups(), car.visits(), car.weighings()));
         facts.put(dollyId, dolly.facts());
     }
 

@@ -188,7 +188,7 @@ public final class FrameShop {
                 Vec3.ZERO, 0, contacts);
         VisitFacts visit = new VisitFacts("visit", "visit", Optional.of("stage"), Optional.of("setup"), Optional.empty(), Optional.empty());
         facts.put("car", new CarFacts("car", "Car", true, List.of(shell), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(stage), List.of(setup), List.of(visit)));
+                List.of(stage), List.of(setup), List.of(visit), List.of()));
         facts.put("dolly", dolly(fixtures));
         return new ShopSnapshot(1, "Shop", SettingsFacts.commonPractice(), SupportShop.TODAY, facts);
     }

@@ -262,7 +262,7 @@ public final class RollingShop {
                 Optional.of(SupportShop.TODAY), until);
         facts.put("car", new CarFacts("car", "Car", true, List.of(shell), List.of(), List.of(), workPoints, List.of(),
                 List.of(), List.of(),
-                List.of(stage), List.of(setup), List.of(visit)));
+                List.of(stage), List.of(setup), List.of(visit), List.of()));
         facts.put("dolly", dolly());
         place.ifPresent(id -> facts.put("placement", new PlacementFacts("placement", "placement", Optional.of("visit"),
                 Optional.of(id))));

@@ -286,7 +286,7 @@ public final class SupportShop {
         List<LiftPointFacts> points = places.stream().filter(place -> place.liftPoint).map(Place::point).toList();
         facts.put("car", new CarFacts("car", "Car", true, List.of(shell), List.of(), points, workPoints, List.of(), List.of(),
                 List.of(),
-                List.of(stage), List.of(setup), List.of(visit)));
+                List.of(stage), List.of(setup), List.of(visit), List.of()));
         if (kind == CarrierKind.DOLLY) {
             facts.put("dolly", dolly());
         }

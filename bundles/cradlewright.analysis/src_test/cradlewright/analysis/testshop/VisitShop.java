@@ -30,6 +30,7 @@ import cradlewright.analysis.facts.StageFacts;
 import cradlewright.analysis.facts.TemporaryLoadFacts;
 import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.facts.VisitFacts;
+import cradlewright.analysis.facts.WeighingFacts;
 import cradlewright.analysis.facts.WorkPointFacts;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.quantity.Source;
@@ -148,6 +149,7 @@ public final class VisitShop {
     public Optional<Value> torsion = Optional.empty();
     public Vec3 shift = Vec3.ZERO;
     public double heading;
+    public final List<WeighingFacts> weighings = new ArrayList<>();
     public SettingsFacts settings = SettingsFacts.commonPractice();
 
     /** Starts a shop whose car is carried that way. */
@@ -204,7 +206,7 @@ public final class VisitShop {
         Map<String, Fact> facts = new LinkedHashMap<>(others);
         facts.put("car", new CarFacts("car", "Car", separateChassis, List.of(shell, chassis), mounts, liftPoints, workPoints,
                 cuts, loads, braces,
-                List.of(new StageFacts("stage", "stage", partsOn, loadsOn)), List.of(setup), List.of(visit)));
+                List.of(new StageFacts("stage", "stage", partsOn, loadsOn)), List.of(setup), List.of(visit), weighings));
         return facts;
     }
 

@@ -10,9 +10,12 @@ import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.standing.Standing;
+import cradlewright.analysis.standing.Weighed;
+import cradlewright.analysis.standing.WeighedKey;
 import cradlewright.analysis.standing.Weight;
 import cradlewright.analysis.standing.WeightKey;
 import java.util.List;
+import java.util.Optional;
 
 /** Does what is lifted rest on a guess? */
 public final class GuessedMassCheck extends VisitCheck {
@@ -40,6 +43,10 @@ public final class GuessedMassCheck extends VisitCheck {
         FindingBuilder finding = finding(subject, standing.visit().id(), subject.label())
                 .input("mass of what is lifted", Amount.mass(total), "sum of the parts that are on")
                 .input("of this only guessed", Amount.mass(weight.guessedMass()), "guessed");
+        Optional<Weighed> weighed = reader.read(new WeighedKey(subject.ownerId(), standing.visit().id()));
+        if (weighed.isPresent() && weighed.get().agreesWith(weight)) {
+            return List.of(finding.say(Verdict.HOLDS, "It was weighed with these parts on, and the parts list says the same."));
+        }
         if (weight.guessedMass() > SHARE * total) {
             return List.of(finding.cantSay("More than one part in twenty of the mass is only guessed: "
                     + String.join(", ", weight.guessed()) + ".",
