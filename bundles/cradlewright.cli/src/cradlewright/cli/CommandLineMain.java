@@ -24,6 +24,8 @@ public final class CommandLineMain {
         CommandLine line = new CommandLine(new RootVerb());
         line.setOut(text).setErr(errors).setUsageHelpWidth(100).setExpandAtFiles(false)
                 .setParameterExceptionHandler(CommandLineMain::badArguments).setExecutionExceptionHandler(CommandLineMain::broke);
+        // A reading ahead of the marks' zero begins with a minus.
+        line.getSubcommands().get("weigh").setUnmatchedOptionsArePositionalParams(true);
         int code = line.execute(arguments);
         text.flush();
         errors.flush();

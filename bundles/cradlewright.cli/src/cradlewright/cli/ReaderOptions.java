@@ -3,8 +3,8 @@ package cradlewright.cli;
 import cradlewright.report.UnitSystem;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.Locale;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
@@ -15,9 +15,8 @@ final class ReaderOptions {
             description = "the day the answers are for; today if left out")
     private LocalDate day;
 
-    @Option(names = "--units", defaultValue = "metric", converter = Units.class, paramLabel = "UNITS",
-            description = "metric or inch (default: ${DEFAULT-VALUE})")
-    private UnitSystem units;
+    @Mixin
+    private UnitOption units;
 
     /** Returns the day. */
     LocalDate day() {
@@ -26,7 +25,7 @@ final class ReaderOptions {
 
     /** Returns the units. */
     UnitSystem units() {
-        return units;
+        return units.units();
     }
 
     /** Reads a day. */
@@ -38,18 +37,6 @@ final class ReaderOptions {
             } catch (DateTimeParseException e) {
                 throw new TypeConversionException("'" + text + "' is no day: write it as 2026-03-31");
             }
-        }
-    }
-
-    /** Reads a unit system. */
-    static final class Units implements ITypeConverter<UnitSystem> {
-        @Override
-        public UnitSystem convert(String text) {
-            return switch (text.toLowerCase(Locale.ROOT)) {
-                case "metric" -> UnitSystem.METRIC;
-                case "inch" -> UnitSystem.INCH;
-                default -> throw new TypeConversionException("'" + text + "' is no system of units: write metric or inch");
-            };
         }
     }
 }

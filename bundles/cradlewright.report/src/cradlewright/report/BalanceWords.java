@@ -22,6 +22,22 @@ public final class BalanceWords {
                 + units.text(Amount.mass(e.expanded(EstimatedBalance.Quantity.MASS)))).orElse("not known");
     }
 
+    /** Returns where along the car, x rearward in m: "2115 mm behind the marks' zero". */
+    public static String along(double x, UnitSystem units) {
+        return whole(x, units) + (x < 0 ? " ahead of" : " behind") + " the marks' zero";
+    }
+
+    /** Returns where across the car, y to the right in m: "7 mm to the left". */
+    public static String across(double y, UnitSystem units) {
+        return whole(y, units) + (y < 0 ? " to the left" : " to the right");
+    }
+
+    /** Whole millimetres: no balance point is known better. */
+    private static String whole(double metres, UnitSystem units) {
+        double size = Math.abs(metres);
+        return units == UnitSystem.METRIC ? Math.round(1000 * size) + " mm" : units.text(Amount.length(size));
+    }
+
     /**
      * Returns where the balance point goes as seen by somebody who sits in the car, largest move first: "back by 34.1 mm, left by 2.0 mm".
      *

@@ -8,6 +8,7 @@ import cradlewright.analysis.load.Loads;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
+import cradlewright.report.BalanceWords;
 import cradlewright.report.UnitSystem;
 import cradlewright.report.VisitNumbers;
 import java.util.List;
@@ -44,9 +45,8 @@ public final class LoadTable {
     private void weight(StringBuilder out, EstimatedBalance estimate) {
         Vec3 at = estimate.balance().point();
         out.append(Lines.wrap("  ", "Weighs " + units.text(Amount.mass(estimate.balance().mass())) + ", give or take "
-                + units.text(Amount.mass(estimate.expanded(Quantity.MASS))) + "; balance point " + length(Math.abs(at.x()))
-                + (at.x() < 0 ? " ahead of" : " behind") + " the marks' zero, " + length(Math.abs(at.y()))
-                + (at.y() < 0 ? " to the left, " : " to the right, ") + length(at.z()) + " up, give or take "
+                + units.text(Amount.mass(estimate.expanded(Quantity.MASS))) + "; balance point " + BalanceWords.along(at.x(), units) + ", "
+                + BalanceWords.across(at.y(), units) + ", " + length(at.z()) + " up, give or take "
                 + length(estimate.expanded(Quantity.X)) + " along the car."));
     }
 
