@@ -78,7 +78,7 @@ final class ExplainVerb implements Callable<Integer> {
     private void print(PrintWriter out, Finding finding) {
         out.print("\n" + Lines.wrap("", finding.subject().label() + ", " + finding.objectName() + ": " + finding.verdict().word()));
         out.print(Lines.wrap("  ", finding.words()));
-        String numbers = FindingWords.numbers(finding, reader.units());
+        String numbers = FindingWords.against(finding, reader.units());
         if (!numbers.isEmpty()) {
             line(out, "numbers", numbers + "; " + finding.ratedBy());
         }

@@ -1,6 +1,7 @@
 package cradlewright.report;
 
 import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Input;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.quantity.Dimension;
 import java.util.ArrayList;
@@ -20,14 +21,28 @@ public final class FindingWords {
     private FindingWords() {
     }
 
-    /** Returns "asked 1200 N, can give 2500 N (48 %)", or nothing when the finding has no numbers. */
+    /** Returns what is asked against what can be given, then every other number that has to stand beside the answer; may be empty. */
     public static String numbers(Finding finding, UnitSystem units) {
+        Stream<String> shown = finding.inputs().stream().filter(Input::shown).map(input -> input.name() + " " + units.text(input.amount()));
+        return Stream.concat(Stream.of(against(finding, units)), shown).filter(text -> !text.isEmpty()).collect(Collectors.joining("; "));
+    }
+
+    /**
+     * Returns "asked 1200 N, can give 2500 N (48 %)", or "found 40 N, at least 60 N wanted" where the demand is a least one, or nothing
+     * when the finding has no numbers.
+     */
+    public static String against(Finding finding, UnitSystem units) {
         if (finding.demand().isEmpty() || finding.capacity().isEmpty()) {
             return "";
         }
+        String demand = units.text(finding.demand().get());
+        String capacity = units.text(finding.capacity().get());
+        if (finding.atLeast()) {
+            return "found " + capacity + ", at least " + demand + " wanted";
+        }
         boolean scaleWithoutZero = finding.demand().get().dimension() == Dimension.TEMPERATURE;
         String use = scaleWithoutZero ? "" : finding.use().filter(u -> u < 100).map(FindingWords::percent).orElse("");
-        return "asked " + units.text(finding.demand().get()) + ", can give " + units.text(finding.capacity().get()) + use;
+        return "asked " + demand + ", can give " + capacity + use;
     }
 
     /** Returns the words of a remedy with how well it is known to help. */
@@ -42,9 +57,10 @@ public final class FindingWords {
         return clear ? finding.words() : object + ": " + finding.words();
     }
 
-    /** Returns what a finding rests on: by what the capacity is rated, and the clause. */
+    /** Returns what a finding rests on: by what the capacity is rated, and the clause; nothing is said twice. */
     public static String basis(Finding finding) {
-        return finding.ratedBy().isEmpty() ? finding.clause() : finding.ratedBy() + "; " + finding.clause();
+        return Stream.of(finding.ratedBy(), finding.clause()).flatMap(text -> Stream.of(text.split("; "))).filter(text -> !text.isEmpty())
+                .distinct().collect(Collectors.joining("; "));
     }
 
     /** Returns the cautions of some findings sentence by sentence, each sentence once, with the general one last. */

@@ -18,6 +18,7 @@ public final class FindingBuilder {
     private String ratedBy = "";
     private Optional<Amount> demand = Optional.empty();
     private Optional<Amount> capacity = Optional.empty();
+    private boolean least;
 
     /** Starts a finding of a check about an object of a subject. */
     public FindingBuilder(CheckInfo info, Subject subject, String objectId, String objectName) {
@@ -38,12 +39,26 @@ public final class FindingBuilder {
         demand = Optional.of(asked);
         capacity = Optional.of(given);
         ratedBy = rating;
+        least = false;
+        return this;
+    }
+
+    /** Says how much is wanted at least and how much was found, and what that is. */
+    public FindingBuilder atLeast(Amount wanted, Amount found, String what) {
+        against(wanted, found, what);
+        least = true;
         return this;
     }
 
     /** Notes a number that went in. */
     public FindingBuilder input(String name, Amount amount, String origin) {
-        inputs.add(new Input(name, amount, origin));
+        inputs.add(new Input(name, amount, origin, false));
+        return this;
+    }
+
+    /** Notes a number that the answer cannot be read without, so that every report shows it. */
+    public FindingBuilder shown(String name, Amount amount, String origin) {
+        inputs.add(new Input(name, amount, origin, true));
         return this;
     }
 
@@ -55,7 +70,7 @@ public final class FindingBuilder {
 
     /** Ends with a verdict and its reason. */
     public Finding say(Verdict verdict, String words) {
-        return new Finding(info.id(), subject, objectId, objectName, verdict, words, situation, demand, capacity, ratedBy, info.clause(),
+        return new Finding(info.id(), subject, objectId, objectName, verdict, words, situation, demand, capacity, least, ratedBy, info.clause(),
                 info.caution(), missing, remedies, inputs, info.formulas());
     }
 

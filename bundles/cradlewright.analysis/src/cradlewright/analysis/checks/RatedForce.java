@@ -1,5 +1,6 @@
 package cradlewright.analysis.checks;
 
+import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.facts.Basis;
 import cradlewright.analysis.facts.Value;
 
@@ -22,16 +23,15 @@ public record RatedForce(Value capacity, Basis basis) {
 
     /** Returns the capacity at its low end, in N, not below zero. */
     public double low() {
-        return Math.max(0, capacity.low());
+        return Stated.force(capacity).low();
     }
 
-    /** Returns what the capacity is rated by, in words. */
-    public String ratedBy() {
-        String origin = capacity.source().word().isEmpty() ? "source not stated" : capacity.source().word();
-        return switch (basis) {
-            case WORKING_LOAD_LIMIT -> "working load limit, " + origin;
-            case RATED_LOAD -> "rated load, " + origin;
-            case DESIGN_RESISTANCE -> "design resistance, " + origin + "; against it the load counts one and a half times";
-        };
+    /** Sets what is carried, in N, against the capacity at its low end. */
+    public FindingBuilder against(FindingBuilder finding, double carried) {
+        return Stated.force(capacity).against(finding, demand(carried), switch (basis) {
+            case WORKING_LOAD_LIMIT -> "working load limit";
+            case RATED_LOAD -> "rated load";
+            case DESIGN_RESISTANCE -> "design resistance, against which the load counts one and a half times";
+        });
     }
 }

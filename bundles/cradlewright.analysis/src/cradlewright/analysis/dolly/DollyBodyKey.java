@@ -18,11 +18,9 @@ import cradlewright.mechanics.frame.MemberSection;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.section.SectionProperties;
 import cradlewright.mechanics.steel.Steel;
-import cradlewright.mechanics.timber.TimberClass;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -181,16 +179,7 @@ public record DollyBodyKey(String dollyId) implements Key<DollyBody> {
             }
             return member.sectionId().flatMap(id -> reader.read(new FactKey<>(StockFacts.TimberRail.class, id)))
                     .flatMap(StockFacts.TimberRail::timberId).flatMap(id -> reader.read(new FactKey<>(StockFacts.Timber.class, id)))
-                    .flatMap(timber -> timberClass(timber.name())).map(c -> new Material(c.meanModulus(), c.meanModulus() * TIMBER_SHEAR_SHARE, c.meanDensity()));
-        }
-
-        private static Optional<TimberClass> timberClass(String name) {
-            for (TimberClass timber : TimberClass.values()) {
-                if (name.toUpperCase(Locale.ROOT).contains(timber.name())) {
-                    return Optional.of(timber);
-                }
-            }
-            return Optional.empty();
+                    .flatMap(TimberGrade::of).map(c -> new Material(c.meanModulus(), c.meanModulus() * TIMBER_SHEAR_SHARE, c.meanDensity()));
         }
 
         private static MemberSection section(SectionProperties p, Material m) {

@@ -52,11 +52,16 @@ public record SituationsKey(String carId, String visitId) implements Key<List<Si
         return Optional.of(switch (point.kind().get()) {
             case LEAN -> pushed(point, "one person leaning at " + point.name(), Situation.Kind.LEAN, at,
                     direction(point, standing).times(settings.leanForce()));
-            case BAR -> pushed(point, "one person pulling on a bar at " + point.name(), Situation.Kind.BAR, at,
+            case BAR -> pushed(point, "one person pulling on " + bar(point.name()), Situation.Kind.BAR, at,
                     direction(point, standing).times(settings.barForce()));
             case STAND_ON -> pushed(point, "one person with tools standing at " + point.name(), Situation.Kind.STAND_ON, at,
                     Vec3.UP.times(-settings.personMass() * Constants.GRAVITY));
         });
+    }
+
+    /** People call the place after the bar as often as after what it is bolted to. */
+    private static String bar(String place) {
+        return place.startsWith("bar ") ? "the " + place : "a bar at " + place;
     }
 
     private static Vec3 direction(WorkPointFacts point, Standing standing) {

@@ -51,6 +51,17 @@ class SituationsKeyTest {
     }
 
     @Test
+    void theBarIsSaidOnce() {
+        VisitShop shop = new VisitShop(CarrierKind.STANDS);
+        for (String name : List.of("bar at the tow bracket", "the tow bracket")) {
+            shop.workPoints.add(new WorkPointFacts(name, name, Optional.of(new Spot(new Vec3(1, 2, 3), 0)), Optional.of(new Vec3(1, 0, 0)),
+                    Optional.of(WorkPointFacts.Kind.BAR)));
+        }
+        assertEquals(List.of("at rest", "one person pulling on the bar at the tow bracket",
+                "one person pulling on a bar at the tow bracket"), ask(shop).stream().map(Situation::words).toList());
+    }
+
+    @Test
     void nobodyWorksOnWhatHangsOrIsAway() {
         assertEquals(List.of("rest"), ask(shop(CarrierKind.LIFT)).stream().map(Situation::id).toList());
         assertEquals(List.of("rest"), ask(shop(CarrierKind.STRAPS)).stream().map(Situation::id).toList());

@@ -19,14 +19,20 @@ public record BoltSpacing(double holeDiameter, double thickness, HoleKind hole, 
 
     private static final double LARGEST_PITCH = 0.200;
 
+    /** The distances that the rules speak of: from a hole to the end and edge, and to the next hole along and across the force. */
+    public enum Distance {
+        END, EDGE, PITCH, GAUGE
+    }
+
     /**
      * A rule that a hole breaks.
      *
+     * @param distance which distance it is about
      * @param rule the rule in words, with its clause
      * @param found the distance found, m
      * @param limit the distance asked for, m
      */
-    public record Violation(String rule, double found, double limit) {
+    public record Violation(Distance distance, String rule, double found, double limit) {
     }
 
     /** Refuses values out of range. */
@@ -80,26 +86,26 @@ public record BoltSpacing(double holeDiameter, double thickness, HoleKind hole, 
     /** Returns every rule that the hole breaks; empty if all hold. Distances that do not exist break no rule. */
     public List<Violation> check(HolePosition p) {
         List<Violation> found = new ArrayList<>();
-        least(found, "end distance e1 too short", p.end(), leastEnd());
-        least(found, "pitch p1 too short", p.pitch(), leastPitch());
-        least(found, "edge distance e2 too short", p.edge(), leastEdge());
-        least(found, "gauge p2 too short", p.gauge(), leastGauge());
-        most(found, "end distance e1 too long for an exposed part", p.end(), largestEdge());
-        most(found, "pitch p1 too long", p.pitch(), largestPitch());
-        most(found, "edge distance e2 too long for an exposed part", p.edge(), largestEdge());
-        most(found, "gauge p2 too long", p.gauge(), largestPitch());
+        least(found, Distance.END, "end distance e1 too short", p.end(), leastEnd());
+        least(found, Distance.PITCH, "pitch p1 too short", p.pitch(), leastPitch());
+        least(found, Distance.EDGE, "edge distance e2 too short", p.edge(), leastEdge());
+        least(found, Distance.GAUGE, "gauge p2 too short", p.gauge(), leastGauge());
+        most(found, Distance.END, "end distance e1 too long for an exposed part", p.end(), largestEdge());
+        most(found, Distance.PITCH, "pitch p1 too long", p.pitch(), largestPitch());
+        most(found, Distance.EDGE, "edge distance e2 too long for an exposed part", p.edge(), largestEdge());
+        most(found, Distance.GAUGE, "gauge p2 too long", p.gauge(), largestPitch());
         return List.copyOf(found);
     }
 
-    private void least(List<Violation> found, String rule, double value, double limit) {
+    private void least(List<Violation> found, Distance distance, String rule, double value, double limit) {
         if (value < limit * (1 - 1e-9)) {
-            found.add(new Violation(rule + clause(), value, limit));
+            found.add(new Violation(distance, rule + clause(), value, limit));
         }
     }
 
-    private static void most(List<Violation> found, String rule, double value, double limit) {
+    private static void most(List<Violation> found, Distance distance, String rule, double value, double limit) {
         if (value != HolePosition.NONE && value > limit * (1 + 1e-9)) {
-            found.add(new Violation(rule + " (EN 1993-1-8 Table 3.3)", value, limit));
+            found.add(new Violation(distance, rule + " (EN 1993-1-8 Table 3.3)", value, limit));
         }
     }
 }

@@ -130,6 +130,7 @@ public final class JsonReport {
         object.addProperty("situation", finding.situation());
         object.add("demand", finding.demand().map(JsonReport::amount).orElse(null));
         object.add("capacity", finding.capacity().map(JsonReport::amount).orElse(null));
+        object.addProperty("atLeast", finding.atLeast());
         object.addProperty("ratedBy", finding.ratedBy());
         object.addProperty("clause", finding.clause());
         object.addProperty("caution", finding.caution());
@@ -160,6 +161,7 @@ public final class JsonReport {
         object.addProperty("name", input.name());
         object.add("amount", amount(input.amount()));
         object.addProperty("origin", input.origin());
+        object.addProperty("shown", input.shown());
         return object;
     }
 

@@ -104,6 +104,7 @@ final class SchemaRules {
             case "array" -> value.isJsonArray();
             case "null" -> value.isJsonNull();
             case "string" -> isString(value);
+            case "boolean" -> value instanceof JsonPrimitive primitive && primitive.isBoolean();
             case "number" -> value instanceof JsonPrimitive primitive && primitive.isNumber();
             default -> false;
         };

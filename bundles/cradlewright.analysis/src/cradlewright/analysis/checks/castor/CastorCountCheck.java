@@ -41,7 +41,7 @@ public final class CastorCountCheck extends DollyCheck {
         if (dolly.castors().isEmpty() && dolly.feet().size() >= LEAST) {
             return List.of();
         }
-        FindingBuilder finding = finding(subject, dolly.id(), dolly.name()).against(Amount.ratio(LEAST),
+        FindingBuilder finding = finding(subject, dolly.id(), dolly.name()).atLeast(Amount.ratio(LEAST),
                 Amount.ratio(dolly.castors().size()), "number of castors");
         if (dolly.castors().size() < LEAST) {
             return List.of(finding.remedy(Remedy.advice("Fit a castor under each corner."))

@@ -10,6 +10,7 @@ import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.DollyLoad;
 import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.Stated;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Reader;
@@ -71,7 +72,7 @@ public final class CastorLoadCheck extends LoadedVisitCheck {
                     ? "which type of castor " + castor.name() + " is" : "rated load of castor " + type.get().name()
                             + ": from its maker"));
         }
-        finding.against(Amount.mass(carried), Amount.mass(rated.get().low()), CastorTypes.ratedBy(rated.get()));
+        Stated.mass(rated.get()).against(finding, carried, "rated load of the castor");
         if (type.get().stiffness().isEmpty()) {
             finding.input("give of the castor", Amount.ratio(1),
                     "taken as that of a common castor; its stiffness is not in the files");
@@ -81,16 +82,19 @@ public final class CastorLoadCheck extends LoadedVisitCheck {
         if (verdict != Verdict.HOLDS) {
             keepOff(castor, most, loads, dolly, rated.get().low(), margin).filter(remedy -> better(remedy, verdict))
                     .ifPresent(finding::remedy);
-            // Another castor is of another stiffness, so the most that statics allow for any stiffness stands against its rating.
-            double any = Math.max(carried, kilograms(most.carried().most() + most.carried().high() - most.carried().force()));
-            CastorTypes.larger(rated.get().low(), any, margin, reader).filter(remedy -> better(remedy, verdict))
-                    .ifPresent(finding::remedy);
+            CastorTypes.stronger(dolly, mostOfAny(loads), margin, verdict, reader).ifPresent(finding::remedy);
         }
         if (verdict == Verdict.STOP) {
             finding.remedy(Remedy.advice("Move the load towards the other castors, or take parts off."));
         }
         return finding.say(verdict, verdict == Verdict.STOP ? "This castor carries more than it is rated for."
                 : "This castor takes what it carries.");
+    }
+
+    /** Other castors are of another stiffness, so the most that statics allow for any stiffness stands against their rating, kg. */
+    private static double mostOfAny(VisitLoads loads) {
+        return loads.found().stream().flatMap(found -> found.castors().stream())
+                .mapToDouble(c -> kilograms(Math.max(c.high(), c.most() + c.high() - c.force()))).max().orElseThrow();
     }
 
     private static boolean better(Remedy remedy, Verdict now) {

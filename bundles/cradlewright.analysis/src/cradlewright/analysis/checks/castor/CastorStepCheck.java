@@ -92,9 +92,8 @@ public final class CastorStepCheck extends DollyLoadCheck {
                             "guidance L23: a filter, not a limit");
         }
         if (verdict != Verdict.HOLDS) {
-            CastorTypes.largerWheel(diameter, wheel -> verdict(worst(ways, wheel, step).climb(wheel, step, PUSH_HEIGHT),
-                    margin), reader)
-                    .filter(remedy -> remedy.after().orElseThrow().compareTo(verdict) < 0).ifPresent(finding::remedy);
+            CastorTypes.largerWheel(load, diameter, wheel -> verdict(worst(ways, wheel, step).climb(wheel, step, PUSH_HEIGHT), margin),
+                    verdict, reader).ifPresent(finding::remedy);
             Verdict low = Verdict.worst(ways.stream().map(way -> verdict(way.climb(diameter, step, diameter / 2), margin))
                     .toList());
             if (low.compareTo(verdict) < 0) {

@@ -10,6 +10,7 @@ import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.DollyLoad;
 import cradlewright.analysis.checks.DollyLoadCheck;
+import cradlewright.analysis.checks.Stated;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.StockFacts.CastorType;
 import cradlewright.analysis.facts.Value;
@@ -18,6 +19,7 @@ import cradlewright.mechanics.castor.CastorFormulas;
 import cradlewright.mechanics.castor.CastorRule;
 import cradlewright.mechanics.formula.Constants;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -47,13 +49,14 @@ public final class CastorUnevenCheck extends DollyLoadCheck {
                 .isPresent());
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < load.wheels().size(); i++) {
-            findings.add(judge(load, load.wheels().get(i), worst.get(i) / Constants.GRAVITY, stiffnessKnown, subject, reader));
+            findings.add(judge(load, i, worst, stiffnessKnown, subject, reader));
         }
         return findings;
     }
 
-    private Finding judge(DollyLoad load, DollyLoad.Wheel wheel, double worst, boolean stiffnessKnown, Subject subject,
-            Reader reader) {
+    private Finding judge(DollyLoad load, int castor, List<Double> worstOfEach, boolean stiffnessKnown, Subject subject, Reader reader) {
+        DollyLoad.Wheel wheel = load.wheels().get(castor);
+        double worst = worstOfEach.get(castor) / Constants.GRAVITY;
         FindingBuilder finding = finding(subject, wheel.castor().id(), wheel.castor().name()).situation("on three castors")
                 .input("car and dolly together, at most", Amount.mass(load.massHigh()), "19 times in 20")
                 .input("asked of each castor by the trade rule",
@@ -65,14 +68,13 @@ public final class CastorUnevenCheck extends DollyLoadCheck {
             return finding.cantSay("What this castor is rated for is not in the files.",
                     List.of("type of castor " + wheel.castor().name() + " with its rated load: from its maker"));
         }
-        finding.against(Amount.mass(worst), Amount.mass(rated.get().low()), CastorTypes.ratedBy(rated.get()));
+        Stated.mass(rated.get()).against(finding, worst, "rated load of the castor");
         double margin = settings(reader).tightMargin();
         Verdict rigid = Verdict.of(worst, rated.get().low(), margin);
         // With the give of every castor known, the castor in a hole is worked out by the loads themselves.
         Verdict verdict = rigid == Verdict.STOP && stiffnessKnown ? Verdict.TIGHT : rigid;
         if (rigid != Verdict.HOLDS) {
-            CastorTypes.larger(rated.get().low(), worst, margin, reader).filter(remedy -> remedy.after().orElseThrow()
-                    .compareTo(rigid) < 0)
+            CastorTypes.stronger(load.dolly(), Collections.max(worstOfEach) / Constants.GRAVITY, margin, verdict, reader)
                     .ifPresent(finding::remedy);
         }
         if (rigid == Verdict.STOP) {

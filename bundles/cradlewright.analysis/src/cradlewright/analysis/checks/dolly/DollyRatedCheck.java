@@ -8,6 +8,7 @@ import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.Stated;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Engine.IdsKey;
@@ -59,9 +60,8 @@ public final class DollyRatedCheck extends VisitCheck {
         double listed = carried.orElseThrow().balance().mass();
         double high = listed + carried.get().expanded(Quantity.MASS);
         Value rated = dolly.ratedLoad().orElseThrow();
-        finding.input("carries, masses as listed", Amount.mass(listed), "sum of the parts that are on")
-                .against(Amount.mass(high), Amount.mass(rated.low()), "rated load on the plate, "
-                        + (rated.source().word().isEmpty() ? "source not stated" : rated.source().word()));
+        Stated.mass(rated).against(finding.input("carries, masses as listed", Amount.mass(listed), "sum of the parts that are on"), high,
+                "rated load of the dolly");
         double margin = settings(reader).tightMargin();
         Verdict verdict = Verdict.of(high, rated.low(), margin);
         if (verdict == Verdict.STOP) {

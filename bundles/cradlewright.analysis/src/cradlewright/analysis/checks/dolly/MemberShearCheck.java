@@ -1,11 +1,14 @@
 package cradlewright.analysis.checks.dolly;
 
+import cradlewright.analysis.check.Amount;
 import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.dolly.LoadedMember.Used;
 import cradlewright.analysis.dolly.SectionShape;
 import cradlewright.mechanics.steel.CrossSectionCheck;
+import cradlewright.mechanics.steel.MemberForces;
 import cradlewright.mechanics.steel.Steel;
 import cradlewright.mechanics.steel.SteelFormulas;
 import java.util.List;
@@ -16,7 +19,7 @@ public final class MemberShearCheck extends SteelMemberCheck {
 
     /** Creates the check. */
     public MemberShearCheck() {
-        super(new CheckInfo("dolly.member-shear", "Are the webs of the members strong enough in shear?",
+        super(new CheckInfo("dolly.member-shear", "Are the webs of the members strong enough in shear, with what twisting adds?",
                 "EN 1993-1-1 6.2.6 and 6.2.7, EN 1993-1-5 5", Cautions.STRUCTURE,
                 List.of("section and steel of each member", "places of its ends", "what stands on the dolly"),
                 List.of(SteelFormulas.SHEAR, SteelFormulas.SHEAR_BUCKLING, SteelFormulas.TORSION)));
@@ -40,7 +43,20 @@ public final class MemberShearCheck extends SteelMemberCheck {
     }
 
     @Override
-    String notCovered() {
-        return "a section that the rules cover: its wall is too thin for its size";
+    void inputs(FindingBuilder finding, LoadedMember member, Used used) {
+        double force = force(member, used);
+        if (used.use().demand() > force * (1 + 1e-9)) {
+            finding.shown("of this the force itself", Amount.force(force), "from the frame").shown("its twist counted as force",
+                    Amount.force(used.use().demand() - force), "the share of the resistance to twisting that it uses up, of that to shear");
+        }
+    }
+
+    private static double force(LoadedMember member, Used used) {
+        CrossSectionCheck check = new CrossSectionCheck(member.shape().orElseThrow().properties(), member.yield().orElseThrow(),
+                Steel.GAMMA_M0);
+        MemberForces cut = member.taken().stream().filter(taken -> taken.situation().equals(used.situation()))
+                .flatMap(taken -> taken.forces().stream()).filter(forces -> check.check(forces).contains(used.use())).findFirst()
+                .orElseThrow();
+        return Math.abs(used.use().what().endsWith("y") ? cut.vy() : cut.vz());
     }
 }

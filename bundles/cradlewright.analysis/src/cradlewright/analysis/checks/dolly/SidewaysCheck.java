@@ -47,7 +47,7 @@ public final class SidewaysCheck extends SteelMemberCheck {
     }
 
     @Override
-    void inputs(FindingBuilder finding, LoadedMember member) {
+    void inputs(FindingBuilder finding, LoadedMember member, Used used) {
         finding.input("length not held sideways", Amount.length(member.unheld()),
                 member.facts().unbraced().isPresent() ? "as stated" : "from end to end of the member, as nobody stated it");
     }
@@ -62,7 +62,12 @@ public final class SidewaysCheck extends SteelMemberCheck {
     }
 
     @Override
-    String notCovered() {
-        return "a channel, flat or tube in its place: for other shapes the formula for giving way sideways does not hold";
+    String whyNotCovered() {
+        return "the formula for giving way sideways holds for channels, flats and tubes only";
+    }
+
+    @Override
+    String instead() {
+        return "Take a channel, flat or tube in its place.";
     }
 }

@@ -51,12 +51,12 @@ public final class SlenderCheck extends DollyCheck {
         FindingBuilder finding = finding(subject, member.id(), member.name());
         if (!SheetLimits.beyond(shape.get().properties()).isEmpty()) {
             return Optional.of(finding.remedy(Remedy.advice("Take thicker sheet, or fold a lip to the free edge."))
-                    .cantSay("A wall is so wide for its thickness that its strength cannot be worked out.",
-                            List.of("a wall within the limits of the rules, or a load test of this member")));
+                    .remedy(Remedy.advice("Or test this member under load."))
+                    .say(Verdict.CANT_SAY, "A wall is so wide for its thickness that its strength cannot be worked out."));
         }
         return yield.filter(fy -> slender(shape.get(), fy)).map(fy -> tube(shape.get())
-                ? finding.cantSay("The wall of this round tube is so thin that it dents before it yields: no rule used here covers it.",
-                        List.of("a tube with a thicker wall"))
+                ? finding.remedy(Remedy.advice("Take a tube with a thicker wall.")).say(Verdict.CANT_SAY,
+                        "The wall of this round tube is so thin that it dents before it yields: no rule used here covers it.")
                 : finding.say(Verdict.HOLDS, "A wall of this member buckles before it yields (class four). Only what goes on "
                         + "carrying is counted, and dents weaken it more than a thick wall."));
     }

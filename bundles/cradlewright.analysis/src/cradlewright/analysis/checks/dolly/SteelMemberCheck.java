@@ -3,6 +3,7 @@ package cradlewright.analysis.checks.dolly;
 import cradlewright.analysis.check.CheckInfo;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
+import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.dolly.LoadedMember.Used;
@@ -30,11 +31,18 @@ abstract class SteelMemberCheck extends FrameCheck {
     /** Returns the reason in words. */
     abstract String words(Verdict verdict, Used used);
 
-    /** Returns what is missing when the rules do not cover a section. */
-    abstract String notCovered();
+    /** Returns why the rules do not cover a section. */
+    String whyNotCovered() {
+        return "its wall is too thin for its size";
+    }
 
-    /** Notes what went in beside the forces. */
-    void inputs(FindingBuilder finding, LoadedMember member) {
+    /** Returns what to do when the rules do not cover a section. */
+    String instead() {
+        return "Take a section with a thicker wall in its place.";
+    }
+
+    /** Notes what went in beside the yield strength. */
+    void inputs(FindingBuilder finding, LoadedMember member, Used used) {
     }
 
     @Override
@@ -58,7 +66,8 @@ abstract class SteelMemberCheck extends FrameCheck {
             return worst(member, member.shape().get(), yield).map(used -> answer(member, used, yield, margin, subject, reader));
         } catch (IllegalArgumentException | IllegalStateException e) {
             // The rules refuse the section, a round tube with a very thin wall for one: no number stands behind an answer then.
-            return Optional.of(finding(member, subject).cantSay("The rules used here do not cover this section.", List.of(notCovered())));
+            return Optional.of(finding(member, subject).remedy(Remedy.advice(instead()))
+                    .say(Verdict.CANT_SAY, "The rules used here do not cover this section: " + whyNotCovered() + "."));
         }
     }
 
@@ -71,7 +80,7 @@ abstract class SteelMemberCheck extends FrameCheck {
         FindingBuilder finding = finding(member, subject).situation(used.situation().words()).against(UseWords.demand(used.use()),
                 UseWords.capacity(used.use()), "design resistance, " + used.use().clause() + ", loads factored");
         finding.input("yield strength", UseWords.stress(yield), member.steel().orElseThrow().name());
-        inputs(finding, member);
+        inputs(finding, member, used);
         if (verdict == Verdict.STOP) {
             finding.remedy(new GaugeSearch(reader, member).thicker(shape -> worst(member, shape, yield).map(u -> verdict(u, margin)),
                     verdict));

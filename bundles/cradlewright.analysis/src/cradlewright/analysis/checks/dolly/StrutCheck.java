@@ -84,7 +84,7 @@ public final class StrutCheck extends SteelMemberCheck {
     }
 
     @Override
-    void inputs(FindingBuilder finding, LoadedMember member) {
+    void inputs(FindingBuilder finding, LoadedMember member, Used used) {
         finding.input("buckling length", Amount.length(bucklingLength(member)),
                 member.upright() ? "twice the length, as one end may sway" : "longer one of its length and the length not held sideways");
     }
@@ -99,7 +99,12 @@ public final class StrutCheck extends SteelMemberCheck {
     }
 
     @Override
-    String notCovered() {
-        return "a channel, flat or tube in its place, its wall not too thin: the rules for pressed and bent members do not cover others";
+    String whyNotCovered() {
+        return "for members that are pressed and bent they hold for channels, flats and tubes with walls that are not too thin";
+    }
+
+    @Override
+    String instead() {
+        return "Take a channel, flat or tube in its place, with a wall that is not too thin.";
     }
 }

@@ -8,6 +8,7 @@ import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.dolly.TimberGrade;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.DollyFacts;
@@ -25,7 +26,6 @@ import cradlewright.mechanics.timber.TimberRail;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Are timber rails strong enough in bending and shear? What stands for months counts as lasting, everything else as short. */
@@ -71,8 +71,8 @@ public final class TimberRailCheck extends FrameCheck {
                     List.of("strength class of " + member.facts().name() + ": C16, C18 or C24, read off the stamp"));
         }
         if (alongMatters(member, timber.get(), damp)) {
-            return finding.cantSay("This timber is pressed or pulled along its length, and only bending is worked out for timber.",
-                    List.of("a steel member in this place, or an arrangement in which the timber only bends"));
+            return finding.remedy(Remedy.advice("Take a steel member in this place, or arrange it so that the timber only bends."))
+                    .say(Verdict.CANT_SAY, "This timber is pressed or pulled along its length, and only bending is worked out for timber.");
         }
         Use most = worst(member, timber.get(), damp);
         Verdict verdict = Verdict.of(most.ratio, 1, margin);
@@ -103,19 +103,10 @@ public final class TimberRailCheck extends FrameCheck {
         Optional<StockFacts.TimberRail> rail = member.facts().sectionId()
                 .flatMap(id -> reader.read(new FactKey<>(StockFacts.TimberRail.class, id)));
         Optional<TimberClass> grade = rail.flatMap(StockFacts.TimberRail::timberId)
-                .flatMap(id -> reader.read(new FactKey<>(StockFacts.Timber.class, id))).flatMap(timber -> grade(timber.name()));
+                .flatMap(id -> reader.read(new FactKey<>(StockFacts.Timber.class, id))).flatMap(TimberGrade::of);
         Optional<Double> width = rail.flatMap(StockFacts.TimberRail::width).map(Value::low).filter(w -> w > 0);
         Optional<Double> depth = rail.flatMap(StockFacts.TimberRail::height).map(Value::low).filter(h -> h > 0);
         return grade.flatMap(g -> width.flatMap(w -> depth.map(d -> new Timber(g, w, d))));
-    }
-
-    private static Optional<TimberClass> grade(String name) {
-        for (TimberClass grade : TimberClass.values()) {
-            if (name.toUpperCase(Locale.ROOT).contains(grade.name())) {
-                return Optional.of(grade);
-            }
-        }
-        return Optional.empty();
     }
 
     private static LoadDuration duration(Situation situation) {

@@ -29,8 +29,8 @@ final class UseWords {
             case "tension" -> "pull along it";
             case "bending about y" -> "bending over its height";
             case "bending about z" -> "bending over its width";
-            case "shear along y" -> "shear across its width, twisting counted in";
-            case "shear along z" -> "shear across its height, twisting counted in";
+            case "shear along y" -> "shear across its width";
+            case "shear along z" -> "shear across its height";
             case "torsion" -> "twisting";
             case "axial force and bending together" -> "bending both ways with the push or pull along it";
             case "von Mises stress" -> "bending and twisting together";

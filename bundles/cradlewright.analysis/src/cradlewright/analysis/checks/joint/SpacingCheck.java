@@ -62,23 +62,28 @@ public final class SpacingCheck extends DollyCheck {
         Optional<BoltSpacing.Violation> near = found.stream().filter(violation -> violation.found() < violation.limit()).findFirst();
         if (near.isPresent()) {
             BoltSpacing.Violation broken = near.get();
-            return finding.against(Amount.length(broken.limit()), Amount.length(broken.found()),
-                    "what the joint has; asked for is the least distance")
+            return finding.atLeast(Amount.length(broken.limit()), Amount.length(broken.found()),
+                    "least distance, measured from the middle of the holes")
                     .remedy(Remedy.advice("Drill farther from the edge and from the next hole, or take a smaller bolt."))
-                    .say(Verdict.STOP, "Too close: " + words(broken) + ".");
+                    .say(Verdict.STOP, "Too close: " + words(broken) + " is below the least one.");
         }
         if (!found.isEmpty()) {
             BoltSpacing.Violation broken = found.get(0);
-            return finding.against(Amount.length(broken.found()), Amount.length(broken.limit()), "largest distance")
+            return finding.against(Amount.length(broken.found()), Amount.length(broken.limit()), "largest distance, measured from the middle of the holes")
                     .remedy(Remedy.advice("Put a bolt between, or take a thicker plate.")).say(Verdict.TIGHT,
-                    "Far apart for the sheet: it may gape or bulge between the bolts. " + words(broken) + ".");
+                    "Far apart for the sheet: it may gape or bulge between the bolts, since " + words(broken)
+                            + " is above the largest one.");
         }
         return finding.say(Verdict.HOLDS, "All distances keep to the rules, whichever way the joint is pushed.");
     }
 
-    /** The rule without the symbols of the standard. */
     private static String words(BoltSpacing.Violation broken) {
-        return broken.rule().replaceAll(" [ep][12] ", " ");
+        return switch (broken.distance()) {
+            case END -> "the distance from a hole to the end of the sheet";
+            case EDGE -> "the distance from a hole to the edge of the sheet";
+            case PITCH -> "the distance from hole to hole along the push";
+            case GAUGE -> "the distance from hole to hole across the push";
+        };
     }
 
     private static HoleKind hole(JointFacts.Holes holes) {

@@ -93,9 +93,17 @@ public final class WeldCheck extends FrameCheck {
     private Finding judge(JointFacts.Welded joint, List<JointEnd> ends, Subject subject, Reader reader) {
         FindingBuilder finding = finding(subject, joint.id(), joint.name());
         Optional<StockFacts.Steel> steel = joint.steelId().flatMap(id -> reader.read(new FactKey<>(StockFacts.Steel.class, id)));
-        List<String> missing = missing(joint, steel, ends, reader);
+        List<String> missing = missing(joint, steel, ends);
         if (!missing.isEmpty()) {
-            return finding.cantSay("The welds of this joint are not fully described, or the rules do not cover them.", missing);
+            return finding.cantSay("The welds of this joint are not fully described.", missing);
+        }
+        Optional<JointEnd> thin = ends.stream().filter(end -> thickness(end) < thinnest(end, reader) * (1 - 1e-9)).findFirst();
+        if (thin.isPresent()) {
+            return finding.atLeast(Amount.length(thinnest(thin.get(), reader)), Amount.length(thickness(thin.get())),
+                    "thinnest wall that the rules for fillet welds cover, EN 1993-1-8 4.1")
+                    .remedy(Remedy.advice("Take a thicker wall there, bolt the joint, or weld a sample and load it until it breaks."))
+                    .say(Verdict.CANT_SAY, "The rules for fillet welds do not reach down to the wall of "
+                            + thin.get().member().facts().name() + ": what such a weld holds is not known.");
         }
         FilletWeld fillet = new FilletWeld(Bolts.positive(joint.throat()).orElseThrow(),
                 steel.flatMap(s -> Bolts.positive(s.fu())).orElseThrow(),
@@ -115,7 +123,7 @@ public final class WeldCheck extends FrameCheck {
         }
     }
 
-    private static List<String> missing(JointFacts.Welded joint, Optional<StockFacts.Steel> steel, List<JointEnd> ends, Reader reader) {
+    private static List<String> missing(JointFacts.Welded joint, Optional<StockFacts.Steel> steel, List<JointEnd> ends) {
         List<String> missing = new ArrayList<>();
         note(missing, Bolts.positive(joint.throat()).isEmpty(), "throat of the welds of " + joint.name());
         note(missing, joint.runs() < 1 || joint.runs() > MOST_RUNS, "runs of weld in " + joint.name());
@@ -124,17 +132,20 @@ public final class WeldCheck extends FrameCheck {
         note(missing, steel.flatMap(s -> Bolts.positive(s.fu())).isEmpty(), "tensile strength of the steel beside the welds of "
                 + joint.name());
         for (JointEnd end : ends) {
-            Optional<SectionShape> shape = end.member().shape();
-            boolean covered = shape.map(s -> !s.timber() && thickEnough(end, s, reader)).orElse(false);
-            note(missing, !covered, "a wall of " + end.member().facts().name() + " that is thick enough for the rules of fillet welds");
+            note(missing, end.member().shape().filter(shape -> !shape.timber()).isEmpty(), "section of " + end.member().facts().name()
+                    + ", of steel, with all its measures");
         }
         return missing;
     }
 
-    private static boolean thickEnough(JointEnd end, SectionShape shape, Reader reader) {
+    private static double thickness(JointEnd end) {
+        return end.member().shape().map(SectionShape::thickness).orElseThrow();
+    }
+
+    private static double thinnest(JointEnd end, Reader reader) {
         boolean hollow = end.member().facts().sectionId().flatMap(id -> reader.read(new FactKey<>(StockFacts.Section.class, id)))
                 .filter(section -> section instanceof StockFacts.Hollow || section instanceof StockFacts.Tube).isPresent();
-        return shape.thickness() >= (hollow ? FilletWeld.THINNEST_HOLLOW : FilletWeld.THINNEST_PLATE) * (1 - 1e-9);
+        return hollow ? FilletWeld.THINNEST_HOLLOW : FilletWeld.THINNEST_PLATE;
     }
 
     private static void note(List<String> missing, boolean lacks, String what) {

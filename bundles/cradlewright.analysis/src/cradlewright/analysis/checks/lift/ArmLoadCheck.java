@@ -9,10 +9,10 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.Stated;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.GearFacts;
-import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
@@ -64,15 +64,16 @@ public final class ArmLoadCheck extends LoadedVisitCheck {
         FindingBuilder finding = finding(subject, arm.id(), arm.name()).situation("hanging still")
                 .input("carries, masses as listed", Amount.mass(most.force() / Constants.GRAVITY), "worked out")
                 .input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness of the shell");
-        Optional<Double> ofArm = arm.ratedLoad().map(Value::low);
-        Optional<Double> rated = ofArm.or(() -> lift.ratedLoad().map(load -> load.low() / ARMS)).map(load -> Math.max(0, load));
-        if (rated.isEmpty()) {
+        boolean ofArm = arm.ratedLoad().isPresent();
+        Optional<Stated> stated = arm.ratedLoad().or(lift::ratedLoad).map(Stated::mass);
+        if (stated.isEmpty()) {
             return finding.cantSay("Neither the rating of this arm nor that of the lift is in the files.",
                     List.of("rated load of " + arm.name() + " or of " + lift.name() + ": read it off the plate"));
         }
-        finding.against(Amount.mass(carried), Amount.mass(rated.get()), ofArm.isPresent() ? "rated load of the arm on the plate"
-                : "a quarter of the rated load on the plate, since it names no arm (rule of the trade)");
-        Verdict verdict = Verdict.of(carried, rated.get(), margin);
+        double share = ofArm ? 1 : 1.0 / ARMS;
+        stated.get().against(finding, carried, share, ofArm ? "rated load of the arm"
+                : "a quarter of the rated load of the lift, since its plate names no arm (rule of the trade)");
+        Verdict verdict = Verdict.of(carried, share * stated.get().low(), margin);
         if (verdict == Verdict.STOP) {
             finding.remedy(Remedy.advice("Take parts off at this end, or bring the balance point nearer to the other arms."));
         }

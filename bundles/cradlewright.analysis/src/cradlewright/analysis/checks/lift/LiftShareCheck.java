@@ -121,7 +121,7 @@ public final class LiftShareCheck extends VisitCheck {
             double x = estimate.balance().point().x();
             double shift = frontGoverns ? window.from() - (x - give()) : x + give() - window.to();
             String way = frontGoverns ? "forward" : "back";
-            finding.input("all pads further " + way + " by at least", Amount.length(shift), "worked out")
+            finding.shown("all pads further " + way + " by at least", Amount.length(shift), "worked out")
                     .remedy(Remedy.advice("Set all four pads further " + way
                             + " by the length shown, if sound lift points lie there and the arms reach."));
         }

@@ -52,7 +52,7 @@ public final class PadLightCheck extends LoadedVisitCheck {
         double low = Math.max(0, least.low());
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation("hanging still")
                 .input("carries, masses as listed", Amount.force(least.force()), "worked out")
-                .against(Amount.force(wanted), Amount.force(low), "what it carries at least, against a tenth of the mean");
+                .atLeast(Amount.force(wanted), Amount.force(low), "least it carries, against a tenth of the mean");
         Verdict verdict = Verdict.of(wanted, low, settings(reader).tightMargin());
         if (verdict == Verdict.STOP) {
             return List.of(finding.remedy(Remedy.advice("Set it down and turn up the pad or shorten the strap at "

@@ -70,7 +70,7 @@ public final class PointCapacityCheck extends LoadedVisitCheck {
                             + " is rated by: working load limit, rated load or design resistance")));
         }
         RatedForce rated = new RatedForce(point.capacity().get(), point.basis().get());
-        finding.against(Amount.force(rated.demand(carried)), Amount.force(rated.low()), rated.ratedBy());
+        rated.against(finding, carried);
         Verdict verdict = Verdict.of(rated.demand(carried), rated.low(), margin);
         if (verdict == Verdict.STOP) {
             return Optional.of(finding.remedy(Remedy.advice("Take parts off first, spread the load over a plate, or use more lift points."))

@@ -44,7 +44,7 @@ public final class ScaleStopCheck extends VisitCheck {
         return List.of(finding(subject, standing.visit().id(), subject.label()).situation("being raised")
                 .input("mass as listed", Amount.mass(mass), "sum of the parts that are on").input("give or take",
                         Amount.mass(give), "19 times in 20")
-                .input("stop raising above this reading of all scales together", Amount.mass(mass + give),
+                .shown("stop raising above this reading of all scales together", Amount.mass(mass + give),
                         "mass as listed and its give or take")
                 .say(standing.carrier() == CarrierKind.STRAPS ? Verdict.TIGHT : Verdict.HOLDS,
                         "When the scales together show more than the listed mass and its give or take, stop: something is still fast."));

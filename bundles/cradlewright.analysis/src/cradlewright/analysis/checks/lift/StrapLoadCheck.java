@@ -9,6 +9,7 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.Stated;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Engine.IdsKey;
@@ -87,10 +88,9 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
             return finding.remedy(Remedy.advice("Bring the ends of the straps right above the lift points."))
                     .say(Verdict.STOP, "The strap leans too far from upright to be used so.");
         }
-        double limit = limit(strap, lean);
-        finding.against(Amount.mass(carried), Amount.mass(limit),
+        Stated.mass(strap.ratedLoad().get()).against(finding, carried, factor,
                 "working load limit on the tag times the factor for how it is slung");
-        if (carried > limit) {
+        if (carried > limit(strap, lean)) {
             another(strap, lean, carried, used, reader).ifPresentOrElse(finding::remedy,
                     () -> finding.remedy(Remedy.advice("Use a strap of a higher working load limit, or take parts off first.")));
             return finding.say(Verdict.STOP, "More hangs in this strap than its tag allows.");
@@ -100,7 +100,7 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
     }
 
     private static double limit(GearFacts.Strap strap, double lean) {
-        return strap.ratedLoad().map(load -> Math.max(0, load.low())).orElse(0.0) * SlingModeFactor.factor(mode(strap), lean);
+        return strap.ratedLoad().map(load -> Stated.mass(load).low()).orElse(0.0) * SlingModeFactor.factor(mode(strap), lean);
     }
 
     /** Nobody writes down how far the two sides of a basket spread, so they are taken as spread, never as upright. */

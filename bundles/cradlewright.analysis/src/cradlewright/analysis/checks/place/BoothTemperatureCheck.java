@@ -8,6 +8,7 @@ import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.Stated;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Reader;
@@ -79,8 +80,7 @@ public final class BoothTemperatureCheck extends VisitCheck {
                     List.of("temperature limit of " + name + ": see the maker's sheet"));
         }
         finding.against(new Amount(heat + ZERO_CELSIUS, Dimension.TEMPERATURE), new Amount(limit.get().low() + ZERO_CELSIUS,
-                Dimension.TEMPERATURE),
-                "maker's limit");
+                Dimension.TEMPERATURE), "limit of heat, " + new Stated(limit.get(), Dimension.TEMPERATURE).origin());
         if (heat > limit.get().low()) {
             return finding.remedy(Remedy.advice("Take it off or change it before the shell goes into the booth."))
                     .say(Verdict.STOP, "The booth gets hotter than this stands.");

@@ -9,12 +9,14 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.Stated;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Engine.IdsKey;
 import cradlewright.analysis.engine.Engine.TodayKey;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.contact.ContactFormulas;
 import cradlewright.mechanics.coupled.CoupledFormulas;
@@ -74,7 +76,8 @@ public final class StandLoadCheck extends LoadedVisitCheck {
             return finding.cantSay("The rating of " + gear.name() + " is no weight.", List.of("rated load of " + gear.name()
                     + ", above zero"));
         }
-        finding.against(Amount.mass(asked(gear, carried)), Amount.mass(load.get().ratedEach()), ratedBy(gear));
+        Value stated = gear.ratedLoad().get();
+        Stated.mass(stated).against(finding, asked(gear, carried), load.get().ratedEach() / stated.low(), ratedBy(gear));
         double margin = settings(reader).tightMargin();
         Verdict verdict = verdict(gear, carried, margin);
         if (verdict == Verdict.STOP) {

@@ -91,7 +91,7 @@ public final class SupportHeldCheck extends LoadedVisitCheck {
                     List.of("what the holder at " + support.name()
                             + " can take, and whether that is a working load limit, a rated load or a design resistance"));
         }
-        finding.against(Amount.force(rated.get().demand(tug.size())), Amount.force(rated.get().low()), rated.get().ratedBy());
+        rated.get().against(finding, tug.size());
         Verdict verdict = judgement(tug, rated.get(), margin);
         KeepOff.remedy(tug.situation(), verdict, loads, rest -> hardest(support, rest).map(left -> judgement(left, rated.get(),
                 margin)))

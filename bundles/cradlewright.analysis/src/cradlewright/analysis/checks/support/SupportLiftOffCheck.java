@@ -59,7 +59,7 @@ public final class SupportLiftOffCheck extends LoadedVisitCheck {
         }
         double stiff = answer.stiff().getAsDouble();
         finding.input("may sink with the stiffest shell", Amount.length(stiff), "worked out")
-                .against(Amount.length(tolerance), Amount.length(stiff), "sinking that takes its load off");
+                .atLeast(Amount.length(tolerance), Amount.length(stiff), "sinking that takes its load off");
         if (stiff >= tolerance) {
             return finding.say(Verdict.HOLDS, "It still carries when it sinks by the twist that is allowed while working.");
         }

@@ -66,7 +66,7 @@ public final class SupportLoadCheck extends LoadedVisitCheck {
                             + " is rated by: working load limit, rated load or design resistance"));
         }
         RatedForce rated = new RatedForce(fixture.capacity().get(), fixture.basis().get());
-        finding.against(Amount.force(rated.demand(carried)), Amount.force(rated.low()), rated.ratedBy());
+        rated.against(finding, carried);
         Verdict verdict = Verdict.of(rated.demand(carried), rated.low(), margin);
         KeepOff.remedy(most.situation(), verdict, loads, rest -> rest.most(List.of(support.contactId()))
                 .map(left -> Verdict.of(rated.demand(Math.max(0, left.high())), rated.low(), margin))).ifPresent(finding::remedy);

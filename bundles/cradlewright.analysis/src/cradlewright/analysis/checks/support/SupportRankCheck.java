@@ -136,7 +136,7 @@ public final class SupportRankCheck extends VisitCheck {
                             + ": a touch tips it."
                             : "The balance point lies outside the line " + edge + ": it goes over.");
         }
-        finding.against(Amount.length(give), Amount.length(rank.margin()), "distance of the balance point from the line " + edge);
+        finding.atLeast(Amount.length(give), Amount.length(rank.margin()), "distance of the balance point from the line " + edge);
         if (give >= rank.margin()) {
             return finding.remedy(Remedy.advice("Weigh it to know the balance point better, or add a support beyond " + edge + "."))
                     .say(Verdict.STOP, "At the unfavourable end of what is known the balance point lies outside the line "

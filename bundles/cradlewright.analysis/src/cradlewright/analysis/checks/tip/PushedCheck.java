@@ -85,7 +85,7 @@ abstract class PushedCheck extends VisitCheck {
                     "settled by the shop; else common practice, no source")
                     .say(Verdict.HOLDS, "This push upsets nothing.");
         }
-        finding.against(Amount.ratio(required), Amount.ratio(ratio),
+        finding.atLeast(Amount.ratio(required), Amount.ratio(ratio),
                 "how many times the push can be laid on before it goes over, mass and balance point at their unfavourable ends");
         if (!Double.isInfinite(answer.ratio())) {
             finding.input("times the push is held, masses as listed", Amount.ratio(answer.ratio()), "worked out");

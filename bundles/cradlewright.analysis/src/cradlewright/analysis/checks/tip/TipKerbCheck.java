@@ -63,7 +63,7 @@ public final class TipKerbCheck extends DollyLoadCheck {
                 : along;
         double pace = settings.walkingSpeed();
         Verdict verdict = Verdict.of(pace, worst.speed(), settings.tightMargin());
-        finding.against(new Amount(pace, Dimension.SPEED), new Amount(worst.speed(), Dimension.SPEED),
+        finding.atLeast(new Amount(pace, Dimension.SPEED), new Amount(worst.speed(), Dimension.SPEED),
                 "slowest pace at which it could go over the stopped castors, whatever its parts weigh where")
                 .input("height of the balance point, at most", Amount.length(height), "car and dolly together, 19 times in 20")
                 .input("balance point behind the stopped castors, at least", Amount.length(Math.max(0, worst.distance())),

@@ -55,7 +55,7 @@ public final class TipSlopeCheck extends DollyLoadCheck {
         }
         double asked = settings.requiredRatio() * Math.max(0, height) * fall.slope();
         double margin = margin(load, feet ? Leads.feet(load) : Leads.castors(load));
-        finding.against(Amount.length(asked), Amount.length(Math.max(0, margin)),
+        finding.atLeast(Amount.length(asked), Amount.length(Math.max(0, margin)),
                 "least way of the balance point to a line over which it falls, against what the fall takes off it");
         Verdict verdict = verdict(asked, margin, settings);
         if (verdict != Verdict.HOLDS && !feet && load.canStandOnFeet()) {

@@ -3,10 +3,14 @@ package cradlewright.analysis.checks.castor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cradlewright.analysis.check.Amount;
 import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Input;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.testshop.RollingShop;
+import cradlewright.quantity.Source;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -74,7 +78,34 @@ class CastorLoadCheckTest {
         assertEquals(new Remedy("Do not roll it over joints while it is this heavy.", Optional.of(Verdict.TIGHT)),
                 remedies.get(0));
         // Statics allow 506.25 kg on this castor, times 1.4 = 708.75 kg: the type for 700 kg would stop, the next one holds.
-        assertEquals(new Remedy("Fit castors of the type largest.", Optional.of(Verdict.HOLDS)), remedies.get(1));
+        assertEquals(new Remedy("Fit castors of the type largest all round. Their wheels are of another size: the dolly then stands at "
+                + "another height.", Optional.of(Verdict.HOLDS)), remedies.get(1));
+    }
+
+    @Test
+    void oneTypeThatTakesTheMostGoesUnderEveryCastor() {
+        // Front right never carries more than 900 (0.8 - 0.15)/1.6 = 365.6 kg, times 1.4 = 511.9 kg: "middle" would do there, 0.853. Rear
+        // right gets up to 708.75 kg: 0.897 of "wide", 0.886 of "level", which has the wheel of 125 mm that the dolly stands on now.
+        RollingShop shop = shop(250).has(RollingShop.type("middle", 600, 0.125)).has(RollingShop.type("wide", 790, 0.16))
+                .has(RollingShop.type("level", 800, 0.125)).has(RollingShop.type("more", 900, 0.125));
+        Remedy expected = new Remedy("Fit castors of the type level all round.", Optional.of(Verdict.HOLDS));
+        List<Finding> stopped = shop.ask(new CastorLoadCheck()).stream().filter(finding -> finding.verdict() == Verdict.STOP).toList();
+        assertEquals(List.of("front right", "rear left", "rear right"), stopped.stream().map(Finding::objectName).toList());
+        stopped.forEach(finding -> assertTrue(finding.remedies().contains(expected), finding.remedies()::toString));
+    }
+
+    @Test
+    void whatIsTakenOffTheMakersSheetIsSaid() {
+        // 5 % of a maker's sheet, common practice, twice (k = 2): 500 kg - 2 x 25 kg = 450 kg.
+        Finding finding = rearRight(shop(1).rated(Optional.of(new Value(500, 25, Source.MAKERS_SHEET))));
+        assertEquals(450, finding.capacity().orElseThrow().si(), 1e-9);
+        assertEquals("rated load of the castor, maker's sheet, less its give or take", finding.ratedBy());
+        assertEquals(List.of(new Input("stated", Amount.mass(500), "maker's sheet", true),
+                new Input("less its give or take", Amount.mass(50), "19 times in 20", true)),
+                finding.inputs().stream().filter(Input::shown).toList());
+        Finding exact = rearRight(shop(500));
+        assertEquals("rated load of the castor, measured", exact.ratedBy());
+        assertEquals(List.of(), exact.inputs().stream().filter(Input::shown).toList());
     }
 
     @Test

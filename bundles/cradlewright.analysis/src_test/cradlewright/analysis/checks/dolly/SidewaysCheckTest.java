@@ -8,6 +8,7 @@ import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.facts.MemberFacts;
 import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.testshop.FrameShop;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -67,6 +68,7 @@ class SidewaysCheckTest {
                 Optional.of(FrameShop.measured(0.05)), Optional.of(FrameShop.measured(0.006)));
         Finding finding = middle(new FrameShop(tee, 235e6, 360e6).weighs(100));
         assertEquals(Verdict.CANT_SAY, finding.verdict());
-        assertTrue(finding.missing().get(0).contains("channel, flat or tube"), finding.missing().toString());
+        assertEquals(List.of(), finding.missing());
+        assertTrue(finding.remedies().get(0).words().contains("channel, flat or tube"), finding.remedies().toString());
     }
 }

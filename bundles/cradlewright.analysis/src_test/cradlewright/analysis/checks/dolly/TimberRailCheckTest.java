@@ -62,7 +62,7 @@ class TimberRailCheckTest {
         // a leg takes 3.6775 N per kg: at 3000 kg 11 033 N on 7500 mm2, 1.47 MPa, above 0.05 x 14.015 MPa = 0.70 MPa; at 1000 kg 0.49 MPa
         Finding pressed = of("leg-left0", shop(3000, "spruce C24").legs(0.4));
         assertEquals(Verdict.CANT_SAY, pressed.verdict());
-        assertTrue(pressed.missing().get(0).contains("steel member"), pressed.missing().toString());
+        assertTrue(pressed.remedies().get(0).words().contains("steel member"), pressed.remedies().toString());
         assertEquals(Verdict.HOLDS, of("leg-left0", shop(1000, "spruce C24").legs(0.4)).verdict());
     }
 

@@ -70,7 +70,12 @@ class WeldCheckTest {
         assertEquals(Verdict.CANT_SAY, ask(100, joint(Optional.empty(), 2), 0.006).verdict());
         // hollow sections from 2.5 mm on, EN 1993-1-8 4.1(1) note (from memory)
         assertEquals(Verdict.HOLDS, ask(100, joint(mm(4), 2), 0.0025).verdict());
-        assertEquals(Verdict.CANT_SAY, ask(100, joint(mm(4), 2), 0.002).verdict());
+        Finding thin = ask(100, joint(mm(4), 2), 0.002);
+        assertEquals(Verdict.CANT_SAY, thin.verdict());
+        assertEquals(List.of(), thin.missing(), "nothing is missing: the rules do not reach so far");
+        assertEquals(0.0025, thin.demand().orElseThrow().si(), 1e-12);
+        assertEquals(0.002, thin.capacity().orElseThrow().si(), 1e-12);
+        assertTrue(thin.atLeast());
     }
 
     @Test
