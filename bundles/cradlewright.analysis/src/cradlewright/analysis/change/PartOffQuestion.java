@@ -47,10 +47,7 @@ public final class PartOffQuestion {
 
     /** Returns the visits of the car on the day of the shop; a visit without dates is always on. */
     public static List<VisitFacts> current(CarFacts car, LocalDate day) {
-        return car.visits().stream()
-                .filter(visit -> visit.from().map(from -> !from.isAfter(day)).orElse(true)
-                        && visit.to().map(to -> !to.isBefore(day)).orElse(true))
-                .toList();
+        return car.visits().stream().filter(visit -> visit.on(day)).toList();
     }
 
     /** Tells whether all visits on the day say that the part is off already. */

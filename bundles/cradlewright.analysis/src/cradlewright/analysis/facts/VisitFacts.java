@@ -13,4 +13,14 @@ import java.util.Optional;
  */
 public record VisitFacts(String id, String name, Optional<String> stageId, Optional<String> setupId, Optional<LocalDate> from,
         Optional<LocalDate> to) implements Fact {
+
+    /** Tells whether it is on that day; a visit without dates always is. */
+    public boolean on(LocalDate day) {
+        return !over(day) && from.map(first -> !first.isAfter(day)).orElse(true);
+    }
+
+    /** Tells whether its last day has gone by. */
+    public boolean over(LocalDate day) {
+        return to.isPresent() && to.get().isBefore(day);
+    }
 }

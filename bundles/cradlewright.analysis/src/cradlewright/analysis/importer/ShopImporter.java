@@ -27,6 +27,7 @@ import org.eclipse.emf.ecore.EObject;
  * to something that the shop does not have, except in lists and for what carries a contact: there the id stays, so that a
  * check can tell that something is missing. Records stand in the snapshot by themselves only when they are not part of
  * another one: mounts, parts, visits and the like are found in their car, nodes and castors in their dolly.
+ * Only the readings of a car's openings stand beside it, so that a new one leaves what the car itself tells as it was.
  */
 public final class ShopImporter {
 
@@ -67,7 +68,7 @@ public final class ShopImporter {
             return stock.getItems().stream().map(StockImporter::item).flatMap(Optional::stream).map(Fact.class::cast).toList();
         }
         if (root instanceof Car car) {
-            return List.of(CarImporter.car(car));
+            return Stream.<Fact>concat(Stream.of(CarImporter.car(car)), ApertureImporter.readings(car).stream()).toList();
         }
         if (root instanceof Dolly dolly) {
             return List.of(DollyImporter.dolly(dolly));
@@ -81,7 +82,7 @@ public final class ShopImporter {
                     Identity.each(floor.getPlacements(), FloorImporter::placement)).<Fact>flatMap(List::stream).toList();
         }
         if (root instanceof JobBook jobs) {
-            return Identity.each(jobs.getJobs(), JobImporter::job);
+            return JobImporter.book(jobs);
         }
         throw new IllegalArgumentException("a file of a shop has no " + root.eClass().getName() + " at its top");
     }

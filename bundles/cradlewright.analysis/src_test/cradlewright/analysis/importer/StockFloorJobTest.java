@@ -24,6 +24,7 @@ import cradlewright.model.job.Job;
 import cradlewright.model.job.JobBook;
 import cradlewright.model.job.JobFactory;
 import cradlewright.model.job.Operation;
+import cradlewright.model.job.OperationKind;
 import cradlewright.model.stock.BoltType;
 import cradlewright.model.stock.FoldedSection;
 import cradlewright.model.stock.ShimType;
@@ -138,6 +139,9 @@ class StockFloorJobTest {
         strip.setDone(true);
         Operation fit = with(JobFactory.eINSTANCE.createOperation(), "o2");
         fit.getPutsOn().add(door);
+        fit.setKind(OperationKind.ROLL);
+        fit.setStarted(TODAY);
+        fit.getAfter().add(strip);
         fit.setSetup(with(FixtureFactory.eINSTANCE.createSetup(), "setup"));
         Job job = with(JobFactory.eINSTANCE.createJob(), "job");
         job.setDue(TODAY);
@@ -146,8 +150,10 @@ class StockFloorJobTest {
         JobBook book = JobFactory.eINSTANCE.createJobBook();
         book.getJobs().add(job);
         assertEquals(List.of(new JobFacts("job", "job 1", Optional.of("car"), Optional.of(TODAY), List.of(
-                new OperationFacts("o1", "operation 1", List.of("wing", "door"), List.of(), Optional.empty(), true),
-                new OperationFacts("o2", "operation 2", List.of(), List.of("door"), Optional.of("setup"), false)))),
+                new OperationFacts("o1", "operation 1", Optional.empty(), List.of("wing", "door"), List.of(), Optional.empty(),
+                        Optional.empty(), true, List.of()),
+                new OperationFacts("o2", "operation 2", Optional.of(OperationFacts.Kind.ROLL), List.of(), List.of("door"),
+                        Optional.of("setup"), Optional.of(TODAY), false, List.of("o1"))))),
                 ShopImporter.importRoot(book));
     }
 
