@@ -14,9 +14,10 @@ import java.util.Optional;
  * @param castorMass mass in kg that is not part of the frame's own weight
  * @param missing what the files leave open, each with how to mend it
  * @param loose members that hang loose or form a mechanism
+ * @param rocking the end that turns about a pin, if there is one
  */
 public record DollyBody(Optional<FrameStructure> frame, double mass, Optional<Vec3> centre, double castorMass, List<String> missing,
-        List<String> loose) {
+        List<String> loose, Optional<RockingEnd> rocking) {
 
     /** Copies the lists. */
     public DollyBody {

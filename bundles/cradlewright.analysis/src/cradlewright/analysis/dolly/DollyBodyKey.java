@@ -5,6 +5,7 @@ import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.EndRelease;
 import cradlewright.analysis.facts.MemberFacts;
 import cradlewright.analysis.facts.NodeFacts;
 import cradlewright.analysis.facts.StockFacts;
@@ -19,8 +20,10 @@ import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.section.SectionProperties;
 import cradlewright.mechanics.steel.Steel;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -36,17 +39,22 @@ public record DollyBodyKey(String dollyId) implements Key<DollyBody> {
     /** Shear modulus of softwood over its modulus along the grain, EN 338 (from memory). */
     private static final double TIMBER_SHEAR_SHARE = 1.0 / 16;
 
+    /** Twist stiffness that stands in for a pin, N*m/rad: a turn by one degree takes less than 0.2 N*m, which no castor feels. */
+    private static final double PIN = 10;
+
     @Override
     public DollyBody compute(Reader reader) {
         Optional<DollyFacts> dolly = reader.read(new FactKey<>(DollyFacts.class, dollyId));
         return dolly.map(facts -> new Assembly(reader, facts).body())
-                .orElseGet(() -> new DollyBody(Optional.empty(), 0, Optional.empty(), 0, List.of("the dolly itself"), List.of()));
+                .orElseGet(() -> new DollyBody(Optional.empty(), 0, Optional.empty(), 0, List.of("the dolly itself"), List.of(),
+                        Optional.empty()));
     }
 
     private static final class Assembly {
         private final Reader reader;
         private final DollyFacts dolly;
         private final List<String> missing = new ArrayList<>();
+        private final Map<MemberFacts, Double> memberMasses = new HashMap<>();
         private double mass;
         private Vec3 moment = Vec3.ZERO;
 
@@ -66,16 +74,26 @@ public record DollyBodyKey(String dollyId) implements Key<DollyBody> {
                 missing.add("mass of the dolly: weigh it, or read it off its plate");
             }
             if (model.isEmpty()) {
-                return new DollyBody(Optional.empty(), own, balance, castorMass, missing, List.of());
+                return new DollyBody(Optional.empty(), own, balance, castorMass, missing, List.of(), Optional.empty());
             }
             try {
-                return new DollyBody(Optional.of(FrameStructure.freeBody(model.get())), own, balance, castorMass, missing, List.of());
+                return new DollyBody(Optional.of(FrameStructure.freeBody(model.get())), own, balance, castorMass, missing, List.of(), rocking());
             } catch (LooseStructureException e) {
-                return new DollyBody(Optional.empty(), own, balance, castorMass, missing, names(e.members()));
+                return new DollyBody(Optional.empty(), own, balance, castorMass, missing, names(e.members()), Optional.empty());
             } catch (IllegalArgumentException e) {
                 missing.add("members that make a frame: " + e.getMessage());
-                return new DollyBody(Optional.empty(), own, balance, castorMass, missing, List.of());
+                return new DollyBody(Optional.empty(), own, balance, castorMass, missing, List.of(), Optional.empty());
             }
+        }
+
+        /** Returns the rocking end; called only where every member has its ends, its section and its material. */
+        private Optional<RockingEnd> rocking() {
+            return new RockingEndFinder(dolly).find(memberMasses::get, this::castorMass);
+        }
+
+        private double castorMass(CastorFacts castor) {
+            return castor.typeId().flatMap(id -> reader.read(new FactKey<>(StockFacts.CastorType.class, id))).flatMap(StockFacts.CastorType::mass)
+                    .map(Value::si).orElse(0.0);
         }
 
         private List<String> names(List<String> memberIds) {
@@ -156,13 +174,26 @@ public record DollyBodyKey(String dollyId) implements Key<DollyBody> {
             }
             double memberMass = material.get().density * shape.get().properties().area() * along.norm();
             mass += memberMass;
+            memberMasses.put(member, memberMass);
             moment = moment.plus(from.get().plus(to.get()).times(memberMass / 2));
+            MemberSection section = section(shape.get().properties(), material.get());
+            boolean turns = member.releaseFrom().turns() || member.releaseTo().turns();
             FrameMember framed = FrameMember.of(member.id(), member.fromId().orElseThrow(), member.toId().orElseThrow(),
-                    section(shape.get().properties(), material.get()), up(member, along)).withDensity(material.get().density);
-            if (member.hingeFrom()) {
-                framed = framed.releasedNear(Dof.RY);
-            }
-            return Optional.of(member.hingeTo() ? framed.releasedFar(Dof.RY) : framed);
+                    turns ? pinned(section, along.norm()) : section, up(member, along)).withDensity(material.get().density);
+            return Optional.of(framed.releasedNear(released(member.releaseFrom())).releasedFar(released(member.releaseTo())));
+        }
+
+        /** A hinge passes no bending about the member's horizontal axis. */
+        private static Dof[] released(EndRelease release) {
+            return release.hinge() ? new Dof[] {Dof.RY} : new Dof[0];
+        }
+
+        /**
+         * A member with a pin along it passes no twist. What lies beyond the pin would then turn freely as long as no castor touches, and
+         * a structure that is held at one node only could not be worked out: so the member keeps a twist stiffness of {@link #PIN}.
+         */
+        private static MemberSection pinned(MemberSection s, double length) {
+            return new MemberSection(s.e(), s.g(), s.area(), s.iy(), s.iz(), PIN * length / s.g(), s.shearAreaY(), s.shearAreaZ());
         }
 
         private static Vec3 up(MemberFacts member, Vec3 along) {

@@ -11,13 +11,13 @@ import java.util.Optional;
  * @param sectionId section in stock
  * @param steelId steel in stock
  * @param up direction of the section's height
- * @param hingeFrom whether it is hinged at its start
- * @param hingeTo whether it is hinged at its end
+ * @param releaseFrom what its start lets go of
+ * @param releaseTo what its end lets go of
  * @param jointFromId joint at its start
  * @param jointToId joint at its end
  * @param unbraced length without sideways support, in m
  */
 public record MemberFacts(String id, String name, Optional<String> fromId, Optional<String> toId, Optional<String> sectionId,
-        Optional<String> steelId, Optional<Vec3> up, boolean hingeFrom, boolean hingeTo, Optional<String> jointFromId,
+        Optional<String> steelId, Optional<Vec3> up, EndRelease releaseFrom, EndRelease releaseTo, Optional<String> jointFromId,
         Optional<String> jointToId, Optional<Value> unbraced) implements Fact {
 }

@@ -6,6 +6,7 @@ import static cradlewright.analysis.importer.Identity.name;
 
 import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.EndRelease;
 import cradlewright.analysis.facts.FixtureFacts;
 import cradlewright.analysis.facts.FootFacts;
 import cradlewright.analysis.facts.Hold;
@@ -58,8 +59,8 @@ final class DollyImporter {
     private static MemberFacts member(Member member) {
         return new MemberFacts(id(member), name(member), Identity.reference(member.getFrom()), Identity.reference(member.getTo()),
                 Identity.reference(member.getSection()), Identity.reference(member.getSteel()), Values.direction(member.getUp()),
-                member.isReleaseFrom(), member.isReleaseTo(), Identity.reference(member.getEndFrom()),
-                Identity.reference(member.getEndTo()), Values.si(member.getUnbracedLength()));
+                new EndRelease(member.isReleaseFrom(), member.isTurnsFrom()), new EndRelease(member.isReleaseTo(), member.isTurnsTo()),
+                Identity.reference(member.getEndFrom()), Identity.reference(member.getEndTo()), Values.si(member.getUnbracedLength()));
     }
 
     private static CastorFacts castor(Castor castor) {

@@ -2,6 +2,7 @@ package cradlewright.analysis.load;
 
 import cradlewright.analysis.dolly.DollyBody;
 import cradlewright.analysis.dolly.DollyBodyKey;
+import cradlewright.analysis.dolly.RockingEnd;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarrierKind;
@@ -23,6 +24,7 @@ import cradlewright.mechanics.coupled.Contact;
 import cradlewright.mechanics.coupled.CoupledProblem;
 import cradlewright.mechanics.coupled.CoupledSolution;
 import cradlewright.mechanics.coupled.FrameFlexibility;
+import cradlewright.mechanics.coupled.Pivot;
 import cradlewright.mechanics.coupled.UnitAction;
 import cradlewright.mechanics.formula.Constants;
 import cradlewright.mechanics.frame.ForceMoment;
@@ -40,6 +42,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One standing as bodies and contacts, in the axes of its carrier: the carried piece, the dolly under it if there is one, and the
@@ -122,6 +125,31 @@ final class ContactSetting {
     /** Returns the ids of the contacts between dolly and floor. */
     List<String> floorContacts() {
         return contacts.stream().filter(contact -> contact.above().equals(DOLLY)).map(Contact::id).toList();
+    }
+
+    /** Returns the pins about which a part of the dolly turns freely. */
+    List<Pivot> pivots() {
+        return dolly.flatMap(DollyBody::rocking).map(end -> List.of(new Pivot(end.pin(), end.axis(), beyond(end, floorContacts()),
+                Vec3.UP.times(-end.mass() * Constants.GRAVITY), end.centre()))).orElse(List.of());
+    }
+
+    /** Tells whether the carried piece rests beyond a pin: its share there cannot be told from statics alone. */
+    boolean restsBeyondAPin() {
+        return dolly.flatMap(DollyBody::rocking).filter(end -> !beyond(end, supports.stream().map(Support::contactId).toList()).isEmpty())
+                .isPresent();
+    }
+
+    private Set<String> beyond(RockingEnd end, List<String> contactIds) {
+        return contactIds.stream().filter(onDolly::containsKey).filter(id -> nodes(onDolly.get(id)).anyMatch(end.nodeIds()::contains))
+                .collect(Collectors.toSet());
+    }
+
+    private Stream<String> nodes(FramePoint point) {
+        if (!point.onMember()) {
+            return Stream.of(point.owner());
+        }
+        return standing.dolly().stream().flatMap(d -> d.members().stream()).filter(member -> member.id().equals(point.owner()))
+                .flatMap(member -> Stream.concat(member.fromId().stream(), member.toId().stream()));
     }
 
     /** Returns what people call a contact. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.EndRelease;
 import cradlewright.analysis.facts.Examination;
 import cradlewright.analysis.facts.FixtureFacts;
 import cradlewright.analysis.facts.GearFacts;
@@ -100,7 +101,7 @@ class DollyAndGearTest {
         assertEquals(List.of(new NodeFacts("n1", "dolly node 1", Optional.of(new Vec3(-0.8, 0.6, 0.25))),
                 new NodeFacts("n2", "dolly node 2", Optional.empty())), facts.nodes());
         assertEquals(List.of(new MemberFacts("m", "member 1", Optional.of("n1"), Optional.of("n2"), Optional.empty(),
-                Optional.empty(), Optional.empty(), true, false, Optional.empty(), Optional.of("j"), Optional.empty())),
+                Optional.empty(), Optional.empty(), EndRelease.HINGED, EndRelease.FIXED, Optional.empty(), Optional.of("j"), Optional.empty())),
                 facts.members());
         JointFacts.Bolted bolted = (JointFacts.Bolted) facts.joints().get(0);
         assertEquals(OptionalInt.of(2), bolted.rows());

@@ -36,7 +36,6 @@ class EveryFeatureTest {
             "Contact.height",
             "Dolly.basis",
             "Dolly.heightsTaken",
-            "Dolly.rockingEnd",
             "Fixture.distance",
             "Fixture.member",
             "Fixture.stiffness",

@@ -12,6 +12,7 @@ import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.ContactFacts;
 import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.EndRelease;
 import cradlewright.analysis.facts.Fact;
 import cradlewright.analysis.facts.FixtureFacts;
 import cradlewright.analysis.facts.FootFacts;
@@ -140,7 +141,7 @@ public final class FrameShop {
 
     /** Returns a member with joints at its ends. */
     public static MemberFacts joined(MemberFacts m, Optional<String> from, Optional<String> to) {
-        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), m.hingeFrom(), m.hingeTo(),
+        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), m.releaseFrom(), m.releaseTo(),
                 from, to,
                 m.unbraced());
     }
@@ -233,7 +234,7 @@ public final class FrameShop {
     }
 
     private MemberFacts member(String id, String from, String to) {
-        return new MemberFacts(id, id, Optional.of(from), Optional.of(to), section, steel, Optional.empty(), false, false, Optional.empty(),
+        return new MemberFacts(id, id, Optional.of(from), Optional.of(to), section, steel, Optional.empty(), EndRelease.FIXED, EndRelease.FIXED, Optional.empty(),
                 Optional.empty(), Optional.empty());
     }
 }

@@ -2,6 +2,7 @@ package cradlewright.analysis.testshop;
 
 import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.EndRelease;
 import cradlewright.analysis.facts.Examination;
 import cradlewright.analysis.facts.FixtureFacts;
 import cradlewright.analysis.facts.FootFacts;
@@ -54,7 +55,7 @@ public final class SteelDolly {
     public SteelDolly member(String member, String from, String to, String section) {
         members.add(new MemberFacts(member, member, Optional.of(from), Optional.of(to), Optional.of(section), Optional.empty(),
                 Optional.empty(),
-                false, false, Optional.empty(), Optional.empty(), Optional.empty()));
+                EndRelease.FIXED, EndRelease.FIXED, Optional.empty(), Optional.empty(), Optional.empty()));
         return this;
     }
 

@@ -1,6 +1,7 @@
 package cradlewright.mechanics.coupled;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -67,9 +68,14 @@ public final class TippingQuestions {
 
     /** Asks about all bodies locked together on the floor. */
     public Answer onTheFloor(ForceMoment action) {
+        return onTheFloor(action, List.of());
+    }
+
+    /** Asks about all bodies locked together on the floor, but for parts that turn freely about pins. */
+    public Answer onTheFloor(ForceMoment action, List<Pivot> pivots) {
         Set<String> all = new LinkedHashSet<>();
         problem.bodies().forEach(b -> all.add(b.id()));
-        return locked(all, action);
+        return locked(all, action, pivots);
     }
 
     /**
@@ -78,6 +84,10 @@ public final class TippingQuestions {
      * @throws IllegalArgumentException for an unknown body or an action of nothing
      */
     public Answer locked(Set<String> moving, ForceMoment action) {
+        return locked(moving, action, List.of());
+    }
+
+    private Answer locked(Set<String> moving, ForceMoment action, List<Pivot> pivots) {
         ForceMoment loads = problem.loadsOf(moving);
         List<Contact> around = problem.around(moving);
         List<String> ids = new ArrayList<>();
@@ -94,11 +104,16 @@ public final class TippingQuestions {
                 ids.add(c.id());
                 normals.add(normal);
                 kinds.add(normal && c.hold() != Hold.BOLTED ? ContactKind.UNILATERAL : ContactKind.HELD);
-                columns.add(CoupledProblem.components(Body.force(c.point(), directions.get(k).times(sign))));
+                columns.add(column(c, directions.get(k).times(sign), normal, pivots));
                 capacity.add(normal ? c.pullCapacity() : Double.POSITIVE_INFINITY);
             }
         }
-        TipLimit limit = TipLimit.of(rigid(columns, kinds, loads), CoupledProblem.components(action.times(-1)),
+        double[] balance = Arrays.copyOf(CoupledProblem.components(loads.times(-1)), CoupledProblem.ROWS + pivots.size());
+        for (int k = 0; k < pivots.size(); k++) {
+            balance[CoupledProblem.ROWS + k] = -pivots.get(k).ownMoment();
+        }
+        TipLimit limit = TipLimit.of(rigid(columns, kinds, balance),
+                Arrays.copyOf(CoupledProblem.components(action.times(-1)), balance.length),
                 capacity.stream().mapToDouble(Double::doubleValue).toArray());
         if (limit.status() != SolveStatus.OK && limit.status() != SolveStatus.NO_EQUILIBRIUM) {
             return new Answer(limit.status(), 0, false, new FallMotion(FallMotion.Kind.STAYS, Vec3.ZERO, Vec3.ZERO), List.of());
@@ -113,17 +128,28 @@ public final class TippingQuestions {
                 limit.motionOf(0, size(around), !shut.isEmpty()), shut);
     }
 
-    private static ContactProblem rigid(List<double[]> columns, List<ContactKind> kinds, ForceMoment loads) {
+    /** Returns what a unit force of a contact does: six balances of the whole, and one about each pin. */
+    private static double[] column(Contact c, Vec3 force, boolean normal, List<Pivot> pivots) {
+        double[] column = Arrays.copyOf(CoupledProblem.components(Body.force(c.point(), force)), CoupledProblem.ROWS + pivots.size());
+        for (int k = 0; k < pivots.size(); k++) {
+            if (normal && pivots.get(k).contacts().contains(c.id())) {
+                column[CoupledProblem.ROWS + k] = pivots.get(k).moment(c.point(), force);
+            }
+        }
+        return column;
+    }
+
+    private static ContactProblem rigid(List<double[]> columns, List<ContactKind> kinds, double[] balance) {
         int n = columns.size();
         double[][] c = new double[n][n];
-        double[][] e = new double[CoupledProblem.ROWS][n];
+        double[][] e = new double[balance.length][n];
         for (int i = 0; i < n; i++) {
             c[i][i] = ContactProblem.LEAST_COMPLIANCE;
-            for (int k = 0; k < CoupledProblem.ROWS; k++) {
+            for (int k = 0; k < balance.length; k++) {
                 e[k][i] = columns.get(i)[k];
             }
         }
-        return new ContactProblem(c, new double[n], e, CoupledProblem.components(loads.times(-1)), kinds);
+        return new ContactProblem(c, new double[n], e, balance, kinds);
     }
 
     private static double size(List<Contact> contacts) {

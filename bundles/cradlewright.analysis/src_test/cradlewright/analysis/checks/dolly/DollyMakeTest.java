@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.facts.EndRelease;
 import cradlewright.analysis.facts.MemberFacts;
 import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.testshop.FrameShop;
@@ -20,7 +21,7 @@ class DollyMakeTest {
     }
 
     private static MemberFacts hinged(MemberFacts m) {
-        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), true, true, m.jointFromId(),
+        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), EndRelease.HINGED, EndRelease.HINGED, m.jointFromId(),
                 m.jointToId(),
                 m.unbraced());
     }

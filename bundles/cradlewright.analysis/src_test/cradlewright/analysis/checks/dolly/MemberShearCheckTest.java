@@ -9,6 +9,7 @@ import cradlewright.analysis.check.Input;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.dolly.SectionKey;
 import cradlewright.analysis.dolly.SectionShape;
+import cradlewright.analysis.facts.EndRelease;
 import cradlewright.analysis.facts.MemberFacts;
 import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.load.MemberLoad;
@@ -66,7 +67,7 @@ class MemberShearCheckTest {
         // up to 3 % off the area within and off the wall.
         SectionShape shape = shop(1).read(new SectionKey("box 60x40x2")).orElseThrow();
         MemberFacts facts = new MemberFacts("m", "m", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), false, false, Optional.empty(), Optional.empty(), Optional.empty());
+                Optional.empty(), EndRelease.FIXED, EndRelease.FIXED, Optional.empty(), Optional.empty(), Optional.empty());
         MemberLoad load = new MemberLoad("m", List.of(new StationForces(0, new InternalForces(0, 0, 1000, 50, 0, 0))), ForceMoment.ZERO,
                 ForceMoment.ZERO, 0);
         LoadedMember member = new LoadedMember(facts, 1, false, Optional.of(shape), Optional.of(new StockFacts.Steel("steel", "S235",

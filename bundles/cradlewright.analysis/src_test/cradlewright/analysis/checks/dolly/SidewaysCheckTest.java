@@ -31,7 +31,7 @@ class SidewaysCheckTest {
     }
 
     private static MemberFacts heldAt(MemberFacts m, double length) {
-        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), m.hingeFrom(), m.hingeTo(),
+        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), m.releaseFrom(), m.releaseTo(),
                 m.jointFromId(),
                 m.jointToId(), Optional.of(FrameShop.measured(length)));
     }

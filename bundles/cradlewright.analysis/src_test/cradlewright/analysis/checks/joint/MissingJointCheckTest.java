@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.EndRelease;
 import cradlewright.analysis.facts.JointFacts;
 import cradlewright.analysis.facts.MemberFacts;
 import cradlewright.analysis.testshop.FrameShop;
@@ -53,7 +54,7 @@ class MissingJointCheckTest {
     void aMemberThatEndsAtARunningRailNeedsItsOwnJoint() {
         MemberFacts brace = new MemberFacts("brace", "brace", Optional.of("left1"), Optional.of("right1"), Optional.of("flat"),
                 Optional.of("steel"),
-                Optional.empty(), false, false, Optional.of("weld"), Optional.empty(), Optional.empty());
+                Optional.empty(), EndRelease.FIXED, EndRelease.FIXED, Optional.of("weld"), Optional.empty(), Optional.empty());
         Finding finding = only(shop().members(m -> across(m, Optional.of("weld"), Optional.of("weld"))).member(brace));
         assertEquals(List.of("joint of brace at right1"), finding.missing());
     }
