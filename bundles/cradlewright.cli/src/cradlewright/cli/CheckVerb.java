@@ -61,6 +61,9 @@ final class CheckVerb implements Callable<Integer> {
     @Option(names = "--strict", description = "exit with 5 when something is tight")
     private boolean strict;
 
+    @Option(names = "--progress", description = "tell on the error channel how far it is, for a large shop")
+    private boolean progress;
+
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
@@ -69,7 +72,7 @@ final class CheckVerb implements Callable<Integer> {
         ShopSnapshot snapshot = OpenShop.snapshot(shop, date, spec.commandLine().getErr());
         Engine engine = new Engine();
         engine.update(snapshot);
-        ShopAnswers answers = new ShopChecks(engine, catalogue).ask(wanted(), Progress.NONE);
+        ShopAnswers answers = new ShopChecks(engine, catalogue).ask(wanted(), progress());
         if (answers.subjects().isEmpty()) {
             throw new BadInputException(only == null ? "there are no cars, dollies or lifting gear in this shop yet: nothing to check"
                     : "nothing in this shop is called " + only + ": run the check without --only to see the names of everything");
@@ -87,6 +90,10 @@ final class CheckVerb implements Callable<Integer> {
             return catalogue;
         }
         return new CheckCatalogue(List.of(catalogue.find(check).orElseThrow(() -> ExplainVerb.unknown(check))));
+    }
+
+    private Progress progress() {
+        return progress ? new CountedProgress(spec.commandLine().getErr()) : Progress.NONE;
     }
 
     private Predicate<Subject> wanted() {

@@ -51,6 +51,17 @@ class CheckVerbTest {
     }
 
     @Test
+    void aLongRunTellsHowFarItIsBesideTheAnswers() throws Exception {
+        Path shop = shell().stands("130 kg plate").write();
+        Run quiet = check(shop);
+        Run told = check(shop, "--progress");
+        assertEquals(quiet.out(), told.out());
+        List<String> lines = told.err().lines().toList();
+        assertTrue(lines.size() > 1 && lines.get(0).startsWith("1 of " + lines.size() + ": "), told.err());
+        assertTrue(lines.get(lines.size() - 1).startsWith(lines.size() + " of " + lines.size() + ": "), told.err());
+    }
+
+    @Test
     void tightIsZeroAndUnderStrictFive() throws Exception {
         Path shop = shell().stands("120 kg plate").write();
         assertEquals(0, check(shop).code());
