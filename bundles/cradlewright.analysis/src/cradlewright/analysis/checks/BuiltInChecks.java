@@ -31,6 +31,13 @@ import cradlewright.analysis.checks.gear.ExaminationCheck;
 import cradlewright.analysis.checks.gear.GearInUseCheck;
 import cradlewright.analysis.checks.gear.RatingCheck;
 import cradlewright.analysis.checks.gear.TagCheck;
+import cradlewright.analysis.checks.job.BackLateCheck;
+import cradlewright.analysis.checks.job.GearBookedOverdueCheck;
+import cradlewright.analysis.checks.job.HoldPointCheck;
+import cradlewright.analysis.checks.job.OrderCheck;
+import cradlewright.analysis.checks.job.ReadingsAtHoldCheck;
+import cradlewright.analysis.checks.job.SignOffLapsedCheck;
+import cradlewright.analysis.checks.job.TwoPeopleCheck;
 import cradlewright.analysis.checks.joint.BearingCheck;
 import cradlewright.analysis.checks.joint.BoltStrengthCheck;
 import cradlewright.analysis.checks.joint.MissingJointCheck;
@@ -92,7 +99,9 @@ public final class BuiltInChecks {
             new LooseCheck(), new SteelNamedCheck(), new MemberStrengthCheck(), new MemberShearCheck(), new SidewaysCheck(), new StrutCheck(),
             new SlenderCheck(), new TimberRailCheck(), new TwistCheck(), new StrongerCheck(),
             new BoltStrengthCheck(), new BearingCheck(), new PunchingCheck(), new SpacingCheck(), new WeldCheck(), new MissingJointCheck(),
-            new ExaminationCheck(), new GearInUseCheck());
+            new ExaminationCheck(), new GearInUseCheck(),
+            new HoldPointCheck(), new SignOffLapsedCheck(), new OrderCheck(), new TwoPeopleCheck(), new GearBookedOverdueCheck(),
+            new ReadingsAtHoldCheck(), new BackLateCheck());
 
     private BuiltInChecks() {
     }

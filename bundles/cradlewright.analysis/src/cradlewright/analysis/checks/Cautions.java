@@ -23,6 +23,9 @@ public final class Cautions {
             + "practice).";
     /** For data that everything else rests on. */
     public static final String DATA = "Results are estimates from the numbers shown, not a certificate. Weigh again after each larger change.";
+    /** For the order of work and signatures. */
+    public static final String WORK = "A signature says what somebody saw, and a plan never overrides what a hold point asks for. Who does the work looks "
+            + "at the car itself first.";
 
     private Cautions() {
     }

@@ -27,8 +27,8 @@ import java.util.Set;
 /**
  * A fingerprint of everything that the answers about a visit rest on: which parts and loads are on with their masses and places, what
  * rests on what with shims and pads, the body mounts, lift points, cut zones and braces of the car, the dolly, the gear and the stock that
- * they name, where it stands, what the shop has settled otherwise than common practice, and the readings of the openings. Names, the days of the visit,
- * examinations and how many shims are left are not in it.
+ * they name, where it stands, what the shop has settled otherwise than common practice, and the readings of scales and openings. Names,
+ * the days of the visit, examinations and how many shims are left are not in it.
  *
  * <p>The value is the number of the form, a colon, and the SHA-256 of the text of {@link FactText} as hexadecimal digits. Nothing when
  * the visit, its stage or its setup is not there.
@@ -61,6 +61,8 @@ public record VisitDigestKey(String carId, String visitId, LocalDateTime until) 
         }
         FactText text = new FactText();
         writeCar(text, car, stage.get(), setup.get());
+        car.weighings().stream().filter(weighing -> weighing.stageId().equals(Optional.of(stage.get().id())) && known(weighing.at()))
+                .forEach(weighing -> text.write("weighings", List.of(weighing)));
         writePlace(text, reader);
         writeSettings(text, reader.read(new SettingsKey()));
         reader.read(new FactKey<>(ApertureFacts.class, ApertureFacts.idFor(carId))).ifPresent(openings -> writeReadings(text, openings));
@@ -89,7 +91,8 @@ public record VisitDigestKey(String carId, String visitId, LocalDateTime until) 
 
     private void writePlace(FactText text, Reader reader) {
         for (String id : reader.read(new IdsKey<>(PlacementFacts.class))) {
-            reader.read(new FactKey<>(PlacementFacts.class, id)).filter(placement -> placement.visitId().filter(visitId::equals).isPresent())
+            reader.read(new FactKey<>(PlacementFacts.class, id))
+                    .filter(placement -> placement.visitId().filter(visitId::equals).isPresent())
                     .ifPresent(placement -> text.write("placement", placement));
         }
     }
@@ -104,8 +107,12 @@ public record VisitDigestKey(String carId, String visitId, LocalDateTime until) 
     }
 
     private void writeReadings(FactText text, ApertureFacts openings) {
-        openings.readings().stream().filter(reading -> reading.at().map(at -> !at.isAfter(until)).orElse(true))
+        openings.readings().stream().filter(reading -> known(reading.at()))
                 .forEach(reading -> text.write("readings[" + reading.id() + "]", reading));
+    }
+
+    private boolean known(Optional<LocalDateTime> at) {
+        return at.map(moment -> !moment.isAfter(until)).orElse(true);
     }
 
     private static void writeReferred(FactText text, Reader reader) {

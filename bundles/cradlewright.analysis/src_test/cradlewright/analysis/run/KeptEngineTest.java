@@ -195,12 +195,18 @@ class KeptEngineTest {
         engine.update(snapshot(2, START.with(1, new CarState(310, true, false, 2, "hard"))));
         ask(engine);
         Set<String> again = engine.recomputed().stream().map(Key::toString).collect(Collectors.toSet());
-        Set<String> expected = all.stream().map(Key::toString).filter(key -> key.contains("car-1")).collect(Collectors.toSet());
+        Set<String> expected = all.stream().map(Key::toString).filter(key -> key.contains("car-1"))
+                .filter(key -> !aboutWork(key)).collect(Collectors.toSet());
         expected.add(new SubjectsKey().toString());
         assertEquals(expected, again);
         assertEquals(again.size(), engine.recomputed().size(), "nothing twice");
         assertFalse(expected.stream().anyMatch(key -> key.contains("car-0") || key.contains("car-2")));
         assertTrue(again.size() < all.size() / 2, again.size() + " of " + all.size());
+    }
+
+    /** The work on a car does not follow from its parts. */
+    private static boolean aboutWork(String key) {
+        return key.startsWith("CarWorkKey") || key.contains("scope=CAR,");
     }
 
     @Test
