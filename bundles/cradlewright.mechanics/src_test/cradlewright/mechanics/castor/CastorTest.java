@@ -266,6 +266,40 @@ class CastorTest {
         assertEquals(0.06, RunAway.coefficientFromTest(SIX_PERCENT), 1e-15);
     }
 
+    /** Numbers printed by others than the source of the formula. */
+    @Test
+    void secondSources() {
+        VALUES.check("second.arm.steel", 1000 * TreadOnFloor.STEEL_ON_STEEL.leverArm().low());
+        VALUES.check("second.arm.polymer-steel", 1000 * TreadOnFloor.POLYMER_ON_STEEL.leverArm().low());
+        VALUES.check("second.arm.polymer-concrete", 1000 * TreadOnFloor.POLYMER_ON_CONCRETE.leverArm().high());
+        VALUES.check("second.arm.hard-rubber-low", 1000 * TreadOnFloor.HARD_RUBBER_ON_CONCRETE.leverArm().low());
+        VALUES.check("second.arm.hard-rubber-high", 1000 * TreadOnFloor.HARD_RUBBER_ON_CONCRETE.leverArm().high());
+        VALUES.check("second.arm.medium-rubber-low", 1000 * TreadOnFloor.MEDIUM_RUBBER_ON_CONCRETE.leverArm().low());
+        VALUES.check("second.arm.medium-rubber-high", 1000 * TreadOnFloor.MEDIUM_RUBBER_ON_CONCRETE.leverArm().high());
+        VALUES.check("second.norm.obstacle", 1000 * CastorLimits.testObstacle(0.100));
+        VALUES.check("second.norm.crossings", CastorLimits.testCrossings(0.100));
+        VALUES.check("second.norm.static", 200 * CastorLimits.STATIC_TEST);
+        VALUES.check("second.norm.brake", Brake.testForce(200) / G);
+        VALUES.check("second.norm.speed", CastorLimits.HIGHEST_SPEED);
+        VALUES.check("second.men-start", PushGuidance.MEN.start() / 10);
+        VALUES.check("second.men-keep", PushGuidance.MEN.keep() / 10);
+        VALUES.check("second.women-start", PushGuidance.WOMEN.start() / 10);
+        VALUES.check("second.women-keep", PushGuidance.WOMEN.keep() / 10);
+        VALUES.check("second.rule.six", CastorRule.tradeRule(150, 850, 6));
+        VALUES.check("second.rule.four", CastorRule.tradeRule(150, 850, 4));
+        VALUES.check("second.rule.shock", CastorRule.shockRule(150, 850));
+        VALUES.check("second.rule.service-low", CastorRule.SERVICE_FACTOR_LOW);
+        VALUES.check("second.rule.service-high", CastorRule.SERVICE_FACTOR_HIGH);
+        VALUES.check("second.joint", DropFactor.ROLLING_OVER_JOINTS);
+    }
+
+    @Test
+    void linesOnASlopeByHand() {
+        Brake.LineLoads lines = Brake.lineLoads(1000, 2, 1, 0.5, Math.asin(0.6));
+        VALUES.check("lines.downhill", lines.downhill());
+        VALUES.check("lines.uphill", lines.uphill());
+    }
+
     @Test
     void drops() {
         VALUES.check("F9.step", DropFactor.of(0.005, 0.001));

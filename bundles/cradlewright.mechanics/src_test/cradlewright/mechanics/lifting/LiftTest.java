@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.verify.CheckValues;
 import java.util.HashSet;
+import java.util.Random;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -92,10 +93,56 @@ class LiftTest {
         assertTrue(round.to(new Vec3(-1, -1, 0.5)).swingFits());
     }
 
+    /** Another route: the arm is swung and pulled out by small steps, and every place that its end meets is marked. */
+    @Test
+    void reachBySweepingTheArm() {
+        ArmReach arm = new ArmReach(new Vec3(0, 1.40, 0), 0.8, 1.35, Math.toRadians(-100), Math.toRadians(120), 0.1, 0.3);
+        double nearest = Double.POSITIVE_INFINITY;
+        double length = Double.NaN;
+        for (double pulled = 0.8; pulled <= 1.35; pulled += 0.0002) {
+            for (double turned = 0; turned <= Math.toRadians(120); turned += 0.0005) {
+                double direction = Math.toRadians(-100) + turned;
+                double off = Math.hypot(pulled * Math.cos(direction) - 0.85, 1.40 + pulled * Math.sin(direction) - 0.45);
+                if (off < nearest) {
+                    nearest = off;
+                    length = pulled;
+                }
+            }
+        }
+        values.check("reach.swept", length);
+        assertEquals(length, arm.to(new Vec3(0.85, 0.45, 0.2)).distance(), 2e-4);
+        Random random = new Random(20260205);
+        int met = 0;
+        for (int trial = 0; trial < 300; trial++) {
+            Vec3 pad = new Vec3(random.nextDouble(-1.6, 1.6), random.nextDouble(-0.2, 3), 0.2);
+            // places within two centimetres of the border are left to the other tests
+            boolean surely = meets(pad, -0.02);
+            if (surely == meets(pad, 0.02)) {
+                met += surely ? 1 : 0;
+                assertEquals(surely, arm.to(pad).fits(), "trial " + trial + " " + pad);
+            }
+        }
+        assertTrue(met > 30 && met < 270, "places met: " + met);
+    }
+
+    /** Whether the arm meets the pad to 6 mm when its range of lengths and its swing are widened at both ends. */
+    private static boolean meets(Vec3 pad, double wider) {
+        for (double pulled = 0.8 - wider; pulled <= 1.35 + wider; pulled += 0.005) {
+            for (double turned = -wider; turned <= Math.toRadians(120) + wider; turned += 0.005) {
+                double direction = Math.toRadians(-100) + turned;
+                if (Math.hypot(pulled * Math.cos(direction) - pad.x(), 1.40 + pulled * Math.sin(direction) - pad.y()) < 0.006) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     @Test
     void armStiffness() {
         values.check("G15", ArmStiffness.ratio(1.275, 1.383));
         values.check("G15.k", ArmStiffness.uniform(210e9, 2.54e-7, 1.2));
+        values.check("stepped.book", ArmStiffness.stepped(2e11, 3e-6, 1, 1.5e-6, 1));
         values.check("G15.stepped", ArmStiffness.stepped(210e9, 4e-6, 0.7, 1.5e-6, 0.5));
         assertEquals(ArmStiffness.uniform(210e9, 2e-6, 1.2), ArmStiffness.stepped(210e9, 2e-6, 0.7, 2e-6, 0.5), 1e-6);
         assertEquals(ArmStiffness.ratio(1.0, 1.3), ArmStiffness.uniform(2, 3, 1.0) / ArmStiffness.uniform(2, 3, 1.3), 1e-12);

@@ -64,6 +64,16 @@ class SlingTest {
         }
     }
 
+    @Test
+    void tripodByHand() {
+        double half = 0.75 / 2;
+        double side = 0.75 * Math.sqrt(3) / 2;
+        for (double leg : SlingLegs.three(6000, Vec3.UP,
+                List.of(new Vec3(0.75, 0, 0), new Vec3(-half, side, 0), new Vec3(-half, -side, 0)))) {
+            values.check("tripod", leg / 1000);
+        }
+    }
+
     @Property(seed = "62", tries = 300)
     void threeLegsAreInEquilibrium(@ForAll @DoubleRange(min = -0.3, max = 0.3) double x,
             @ForAll @DoubleRange(min = -0.2, max = 0.2) double y, @ForAll @DoubleRange(min = -0.3, max = 0.5) double z) {
@@ -150,6 +160,24 @@ class SlingTest {
         assertEquals(1.4, SlingModeFactor.factor(Mode.TWO_LEGS, Math.toRadians(44.9)));
         assertEquals(1.0, SlingModeFactor.factor(Mode.TWO_LEGS, Math.toRadians(45.1)));
         assertThrows(IllegalArgumentException.class, () -> SlingModeFactor.capacityChoked(Mode.BASKET, 0, 1));
+    }
+
+    /** Numbers printed by others than the source of the formula. */
+    @Test
+    void modeFactorsOfASecondSource() {
+        double at45 = Math.toRadians(45);
+        double at60 = Math.toRadians(60);
+        values.check("second.mode.straight", SlingModeFactor.factor(Mode.STRAIGHT, 0));
+        values.check("second.mode.choked", SlingModeFactor.factor(Mode.CHOKED, 0));
+        values.check("second.mode.basket-parallel", SlingModeFactor.factor(Mode.BASKET_PARALLEL, 0));
+        values.check("second.mode.two.45", SlingModeFactor.factor(Mode.TWO_LEGS, at45));
+        values.check("second.mode.two.60", SlingModeFactor.factor(Mode.TWO_LEGS, at60));
+        values.check("second.mode.three.45", SlingModeFactor.factor(Mode.THREE_LEGS, at45));
+        values.check("second.mode.four.45", SlingModeFactor.factor(Mode.FOUR_LEGS, at45));
+        values.check("second.rope.two.45", SlingModeFactor.capacity(Mode.TWO_LEGS, at45, 3000) / 1000);
+        values.check("second.rope.two.60", SlingModeFactor.capacity(Mode.TWO_LEGS, at60, 3000) / 1000);
+        values.check("second.rope.four.45", SlingModeFactor.capacity(Mode.FOUR_LEGS, at45, 3000) / 1000);
+        values.check("second.rope.four.60", SlingModeFactor.capacity(Mode.FOUR_LEGS, at60, 3000) / 1000);
     }
 
     @Property(seed = "63", tries = 400)
