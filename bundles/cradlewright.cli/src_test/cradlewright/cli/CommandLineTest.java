@@ -23,7 +23,7 @@ class CommandLineTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "may-come-off", "list-checks", "explain", "validate", "convert", "weigh"})
+    @ValueSource(strings = {"check", "may-come-off", "list-checks", "explain", "validate", "convert", "weigh", "stock"})
     void everyVerbHelpsWithinTheWidth(String verb) {
         Run run = Run.of(verb, "--help");
         assertEquals(0, run.code());
