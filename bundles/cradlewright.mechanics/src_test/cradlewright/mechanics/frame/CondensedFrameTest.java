@@ -106,6 +106,34 @@ class CondensedFrameTest {
         assertEquals(0, wanted.moment().minus(found.moment()).norm(), 1e-12);
     }
 
+    /** What does not hang on the clamped node: the middle against the mean of both ends. */
+    @Test
+    void beamBetweenThreeContacts() {
+        FrameModel model = threeNodes();
+        LoadCase weight = LoadCase.on(model).uniform("am", DOWN.times(300), LoadAxes.GLOBAL)
+                .uniform("mb", DOWN.times(300), LoadAxes.GLOBAL).build();
+        double[] share = {-0.5, 1, -0.5};
+        double[] forces = {300, 0, 300};
+        for (String clamp : List.of("a", "m", "b")) {
+            CondensedFrame condensed = FrameStructure.freeBody(model, clamp).condense(List.of(
+                    ContactDof.push(FramePoint.node("a"), Vec3.UP), ContactDof.push(FramePoint.node("m"), Vec3.UP),
+                    ContactDof.push(FramePoint.node("b"), Vec3.UP)));
+            double[][] c = condensed.flexibility();
+            double[] sag = condensed.sag(weight);
+            double give = 0;
+            double lowered = 0;
+            for (int i = 0; i < 3; i++) {
+                lowered -= share[i] * sag[i];
+                for (int k = 0; k < 3; k++) {
+                    give += share[i] * c[i][k] * share[k];
+                    lowered -= share[i] * c[i][k] * forces[k];
+                }
+            }
+            VALUES.check("condense.give", 1e6 * give);
+            VALUES.check("condense.sag", 1e3 * lowered);
+        }
+    }
+
     @Test
     void sumOfContactsAndLoadsIsSolvedAtOnce() {
         FrameModel model = threeNodes();

@@ -212,6 +212,22 @@ class FrameClosedFormTest {
     }
 
     @Test
+    void settledEndOfAFixedBeam() {
+        FrameResult result = solve(LoadCase.on(fixed(2, BEAM)).settle("b", Dof.UZ, -0.001).build());
+        VALUES.check("settled.moment", Math.abs(result.reaction("a").moment().y()));
+        VALUES.check("settled.moment", Math.abs(result.reaction("b").moment().y()));
+        VALUES.check("settled.force", result.reaction("a").force().z());
+    }
+
+    @Test
+    void cantileverOnASpring() {
+        FrameModel model = beam(1.2, BEAM).fix("a", Dof.values()).spring("b", Dof.UZ, 1e5).build();
+        FrameResult result = tipLoad(model, 1000);
+        VALUES.check("spring.tip", sag(result.motion("b")));
+        VALUES.check("spring.force", result.reaction("b").force().z());
+    }
+
+    @Test
     void continuousBeamOnSprings() {
         FrameModel soft = twoSpans(1.5, 1.5).spring("a", Dof.UZ, 1e6).spring("b", Dof.UZ, 1e6).spring("c", Dof.UZ, 1e6).build();
         FrameResult result = uniform(soft, 1000, "ab", "bc");

@@ -47,6 +47,7 @@ class SectionTest {
         VALUES.check("C9d.delta", rounded.delta());
         VALUES.check("C9d.area", rounded.area());
         VALUES.check("C9d.iy", rounded.iy());
+        VALUES.check("C9d.iz", rounded.iz());
         VALUES.check("C9d.iw", rounded.warping());
         VALUES.check("C9d.truth", rounded.iy());
         assertEquals(roundChannel().properties().iz(), rounded.iz(), 0.02 * rounded.iz());
@@ -118,6 +119,13 @@ class SectionTest {
         VALUES.check("RHS120.Iz", thick.iz());
         VALUES.check("RHS120.Wply", thick.plasticY());
         VALUES.check("RHS120.Wplz", thick.plasticZ());
+        VALUES.check("RHS200.area", HollowSection.rectangular(0.200, 0.120, 0.0125).area());
+        assertEquals(HollowSection.rectangular(0.1, 0.06, 0.00605, 2.5 * 0.00605, 1.5 * 0.00605).area(),
+                HollowSection.rectangular(0.1, 0.06, 0.00605).area(), 1e-12, "2.5 t from 6 mm on");
+        assertEquals(HollowSection.rectangular(0.2, 0.12, 0.01005, 3 * 0.01005, 2 * 0.01005).area(),
+                HollowSection.rectangular(0.2, 0.12, 0.01005).area(), 1e-12, "3 t from 10 mm on");
+        assertEquals(-0.0185, p.plates().get(0).root().y(), 1e-12, "walls lie on their midlines");
+        assertEquals(-0.0285, p.plates().get(2).root().z(), 1e-12);
     }
 
     @Test
@@ -131,6 +139,13 @@ class SectionTest {
         assertEquals(p.torsion().constant() / 0.12225, p.torsion().modulus(), 1e-12, "shear stress of torsion is T r/J");
         assertEquals(2 * p.area() / Math.PI, p.shearZ().plastic(), 1e-12, "EN 1993-1-1 6.2.6(3) g");
         assertEquals(p.area() / 2, p.shearZ().elastic(), 0.01 * p.area(), "thin ring: largest shear stress 2 V/A");
+        double radius = 0.12225;
+        double bore = 0.11225;
+        double halfRing = 2 * (Math.pow(radius, 3) - Math.pow(bore, 3)) / 3;
+        assertEquals(p.iy() * 2 * 0.010 / halfRing, p.shearZ().elastic(), 1e-12, "V Q/(I b) at the level of the centre");
+        assertEquals(p.area() / 2, p.shearY().deflection(), 1e-15, "thin ring");
+        assertEquals(p.elasticY(), p.elasticZ(), 1e-15, "a tube has no weaker axis");
+        assertTrue(HollowSection.circular(0.0201, 0.010).area() > 0, "a bore of a hair is still a tube");
     }
 
     @Test
@@ -159,6 +174,8 @@ class SectionTest {
         VALUES.check("C11.centroid", p.moments().centroidZ());
         VALUES.check("C11.iy", p.iy());
         VALUES.check("C11.wmin", p.elasticY());
+        assertEquals(0.047, p.plates().get(1).width(), 1e-12, "half the flange without the web");
+        assertEquals(0.047, p.plates().get(2).width(), 1e-12);
     }
 
     @Test
@@ -218,6 +235,15 @@ class SectionTest {
             assertEquals(p.torsion().constant(), lying.torsion().constant(), 1e-20);
             assertEquals(p.torsion().modulus(), lying.torsion().modulus(), 1e-20);
         }
+        double[][] table = {{30, 30}, {40, 20}, {100, 10}};
+        for (double[] d : table) {
+            SectionProperties p = FlatBar.of(d[0] * 1e-3, d[1] * 1e-3);
+            String tag = "table" + (int) (d[0] / d[1]);
+            VALUES.check(tag + ".it", p.torsion().constant() / (d[0] * Math.pow(d[1], 3) * 1e-12));
+            VALUES.check(tag + ".wt", p.torsion().modulus() / (d[0] * d[1] * d[1] * 1e-9));
+            VALUES.check(tag + ".formula-it", p.torsion().constant());
+            VALUES.check(tag + ".formula-wt", p.torsion().modulus());
+        }
         SectionProperties bar = FlatBar.of(0.100, 0.006);
         assertEquals(6e-4, bar.area(), 1e-15);
         assertEquals(1e-5, bar.elasticY(), 1e-15, "b h2/6");
@@ -239,6 +265,8 @@ class SectionTest {
         VALUES.check("C21.deduction4", FlatPattern.deduction(RIGHT, 0.004, 0.004));
         VALUES.check("C21.flat", roundChannel().flatWidth());
         assertEquals(1, FlatPattern.neutralFibre(0.030, 0.004), 0, "k is 1 above r/t = 5");
+        assertEquals(1, FlatPattern.neutralFibre(0.02008, 0.004), 0, "just above 5");
+        assertTrue(FlatPattern.neutralFibre(0.000402, 0.004) < 0.16, "still allowed just above r/t = 0.1");
         assertEquals(0.65 + 0.5 * Math.log10(3), FlatPattern.neutralFibre(0.012, 0.004), 1e-12);
         assertEquals(0, FlatPattern.deduction(0, 0.004, 0.004), 1e-15, "nothing is taken off an unbent sheet");
         double shallow = FlatPattern.deduction(Math.PI / 4, 0.004, 0.004);
@@ -260,6 +288,11 @@ class SectionTest {
         List<Plate> weakFold = FoldedSection.of("web with a narrow edge fold", List.of(new SectionPoint(0.018, 0.1),
                 new SectionPoint(0, 0.1), new SectionPoint(0, 0), new SectionPoint(0.05, 0)), 0.002, 0.002).properties().plates();
         assertEquals(Plate.Kind.OUTSTAND, weakFold.get(1).kind(), "18 mm cannot hold a 100 mm web");
+        for (double fold : new double[] {0.0199, 0.0201}) {
+            List<Plate> folded = FoldedSection.of("web with an edge fold", List.of(new SectionPoint(fold, 0.1),
+                    new SectionPoint(0, 0.1), new SectionPoint(0, 0), new SectionPoint(0.05, 0)), 0.002, 0.002).properties().plates();
+            assertEquals(fold < 0.02 ? Plate.Kind.OUTSTAND : Plate.Kind.INTERNAL, folded.get(1).kind(), "a fifth of the web");
+        }
         assertEquals(Plate.Kind.INTERNAL, FoldedSection.channel(0.2, 0.03, 0.002, 0.002).properties().plates().get(1).kind(),
                 "the web of a channel lies between two flanges");
         List<Plate> box = HollowSection.rectangular(0.060, 0.040, 0.003).plates();
@@ -279,6 +312,9 @@ class SectionTest {
         SectionProperties hat = FoldedSection.hat(0.080, 0.062, 0.140, 0.002, 0.002).properties();
         assertEquals(2 * 0.078 * 0.002, hat.shearZ().plastic(), 1e-12);
         assertEquals(0.060 * 0.002, hat.shearY().plastic(), 1e-12, "brims do not count");
+        double turn = Math.toRadians(44.9);
+        assertEquals(0.058 * 0.004 * Math.cos(turn), FoldedSection.angle(0.060, 0.040, 0.004, 0.004).turned(turn).properties()
+                .shearZ().plastic(), 1e-12, "of two legs near 45 degrees the steeper one counts");
     }
 
     @Test
@@ -317,7 +353,47 @@ class SectionTest {
     }
 
     @Test
+    void sharpChannelMeetsTheClosedFormsOfShearAndPlasticity() {
+        SectionProperties p = roundChannel().sharpCorners().properties();
+        VALUES.check("sharp.plastic", p.plasticY());
+        VALUES.check("sharp.Av", p.shearZ().plastic());
+        VALUES.check("sharp.Apz", p.shearZ().elastic());
+        VALUES.check("sharp.Asz", p.shearZ().deflection());
+        VALUES.check("sharp.Apy", p.shearY().elastic());
+        VALUES.check("sharp.Asy", p.shearY().deflection());
+        AreaMoments line = roundChannel().midlineMoments();
+        VALUES.check("line.iy", line.iy());
+        VALUES.check("line.iz", line.iz());
+    }
+
+    @Test
+    void roundChannelMeetsItsPatches() {
+        SheetPatches patches = SheetPatches.channel(0.100, 0.050, 0.004, 0.004);
+        SectionProperties p = roundChannel().properties();
+        double byZ = patches.plastic(SheetPatches.Patch::z);
+        double byY = patches.plastic(SheetPatches.Patch::y);
+        assertEquals(VALUES.expected("patches.Wply"), byZ, 1e-4 * byZ);
+        assertEquals(VALUES.expected("patches.Wplz"), byY, 1e-4 * byY);
+        VALUES.check("patches.Wply", p.plasticY());
+        VALUES.check("patches.Wplz", p.plasticZ());
+    }
+
+    @Test
+    void unsymmetricStressMeetsTheTextbook() {
+        AreaMoments book = new AreaMoments(1600e-6, 0, 0, 1.09e-6, 1.31e-6, 0.34e-6);
+        VALUES.check("unsymmetric.up", book.stress(new SectionPoint(0, 0.001), 0, 1500, 0));
+        VALUES.check("unsymmetric.across", book.stress(new SectionPoint(0.001, 0), 0, 1500, 0));
+        VALUES.check("unsymmetric.worst", book.stress(new SectionPoint(-0.008, -0.0664), 0, 1500, 0));
+        AreaMoments plain = new AreaMoments(4, 1, 2, 2, 1, 0.5);
+        VALUES.check("unsymmetric.hand", plain.stress(new SectionPoint(2, 5), 8, 7, 3.5));
+    }
+
+    @Test
     void badInputIsRefused() {
+        assertThrows(IllegalArgumentException.class, () -> HollowSection.rectangular(0.06, 0.04, 0.003, 0.00903, 0.003));
+        assertThrows(IllegalArgumentException.class, () -> FoldedSection.of("sharp vee", List.of(new SectionPoint(0.1, 0),
+                new SectionPoint(0, 0), new SectionPoint(0.1 * Math.cos(Math.toRadians(9.2)), 0.1 * Math.sin(Math.toRadians(9.2)))),
+                0.001, 0.001).properties());
         assertThrows(IllegalArgumentException.class, () -> FoldedSection.channel(0.1, 0.05, -0.004, 0.004));
         assertThrows(IllegalArgumentException.class, () -> FoldedSection.channel(0.1, Double.NaN, 0.004, 0.004));
         assertThrows(IllegalArgumentException.class, () -> FoldedSection.channel(0.1, 0.05, 0.004, 0.060));

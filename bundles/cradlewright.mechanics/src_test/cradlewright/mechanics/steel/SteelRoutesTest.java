@@ -10,6 +10,7 @@ import cradlewright.mechanics.section.HollowSection;
 import cradlewright.mechanics.section.Plate;
 import cradlewright.mechanics.section.SectionPoint;
 import cradlewright.mechanics.section.SectionProperties;
+import cradlewright.mechanics.section.SheetPatches;
 import cradlewright.mechanics.verify.CheckValues;
 import java.util.List;
 import java.util.function.DoublePredicate;

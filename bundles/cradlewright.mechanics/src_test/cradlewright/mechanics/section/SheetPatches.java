@@ -1,4 +1,4 @@
-package cradlewright.mechanics.steel;
+package cradlewright.mechanics.section;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /** A folded channel as many small patches of its true thick outline, web upright on the left: no formula of a section. */
-final class SheetPatches {
+public final class SheetPatches {
 
     private static final int LAYERS = 40;
     private static final int STEPS = 400;
 
     /** A small piece of the section. */
-    record Patch(double y, double z, double area) {
+    public record Patch(double y, double z, double area) {
     }
 
     private final List<Patch> patches = new ArrayList<>();
@@ -21,7 +21,7 @@ final class SheetPatches {
     }
 
     /** Outside measures and inner radius in m, as in the drawing of the channel. */
-    static SheetPatches channel(double height, double width, double thickness, double innerRadius) {
+    public static SheetPatches channel(double height, double width, double thickness, double innerRadius) {
         SheetPatches sheet = new SheetPatches();
         double outer = innerRadius + thickness;
         for (int i = 0; i < STEPS; i++) {
@@ -47,16 +47,17 @@ final class SheetPatches {
     }
 
     /** Sum of a density over the section. */
-    double sum(ToDoubleFunction<Patch> density) {
+    public double sum(ToDoubleFunction<Patch> density) {
         return patches.stream().mapToDouble(p -> density.applyAsDouble(p) * p.area()).sum();
     }
 
-    double area() {
+    /** Area, m2. */
+    public double area() {
         return sum(p -> 1);
     }
 
     /** Moment of equal stress blocks of 1 Pa, pulled above and pressed below the level that halves the area. */
-    double plastic(ToDoubleFunction<Patch> along) {
+    public double plastic(ToDoubleFunction<Patch> along) {
         List<Patch> sorted = new ArrayList<>(patches);
         sorted.sort(Comparator.comparingDouble(along));
         double half = area() / 2;
@@ -71,7 +72,7 @@ final class SheetPatches {
     }
 
     /** Moment at which a straight line of stress reaches 1 Pa at the distance {@code edge} from the centroid. */
-    double elastic(ToDoubleFunction<Patch> along, double edge) {
+    public double elastic(ToDoubleFunction<Patch> along, double edge) {
         double centre = sum(along) / area();
         return sum(p -> Math.pow(along.applyAsDouble(p) - centre, 2)) / edge;
     }
