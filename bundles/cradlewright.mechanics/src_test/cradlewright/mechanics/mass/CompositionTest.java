@@ -49,6 +49,25 @@ class CompositionTest {
     }
 
     @Test
+    void secondMomentsByHand() {
+        SecondMoments box = SecondMoments.ofBox(12, 3, 4, 5);
+        values.check("box.xx", box.xx());
+        values.check("box.yy", box.yy());
+        values.check("box.zz", box.zz());
+        Vec3 middle = new Vec3(5, -4, 2);
+        Vec3 apart = new Vec3(1, 2, 3);
+        SecondMoments pair = Composition.secondMoments(List.of(MassPoint.exact(2, middle.plus(apart)),
+                MassPoint.exact(2, middle.minus(apart))));
+        values.check("pair.xx", pair.xx());
+        values.check("pair.yy", pair.yy());
+        values.check("pair.zz", pair.zz());
+        values.check("pair.xy", pair.xy());
+        values.check("pair.xz", pair.xz());
+        values.check("pair.yz", pair.yz());
+        assertEquals(0, pair.about(apart), 1e-12, "about the line through both points");
+    }
+
+    @Test
     void boxIsTheSumOfManyPoints() {
         int n = 40;
         List<MassPoint> points = new ArrayList<>();

@@ -63,6 +63,16 @@ class MassUncertaintyTest {
     }
 
     @Test
+    void onePartOfUnknownMassByHand() {
+        EstimatedBalance exact = MassUncertainty.of(List.of(MassPoint.exact(100, Vec3.ZERO)));
+        MassPoint part = new MassPoint(20, new Vec3(1, 0, 0), 2, Vec3.ZERO, MassPoint.NO_COMMON_SCALE);
+        values.check("off.um", MassUncertainty.without(exact, part).standard(MASS));
+        values.check("off.ux", MassUncertainty.without(exact, part).standard(X));
+        values.check("off.um", MassUncertainty.with(exact, part).standard(MASS));
+        values.check("on.ux", MassUncertainty.with(exact, part).standard(X));
+    }
+
+    @Test
     void worstPointIsTheFurthestOfTheEllipsoid() {
         EstimatedBalance e = MassUncertainty.of(SmallCar.ALL);
         // moment about a line 0.4 m ahead of the balance point: W (x - x0) with gradient (x - x0, m, 0, 0)

@@ -9,6 +9,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 import cradlewright.mechanics.verify.CheckValues;
+import cradlewright.mechanics.verify.SpringBed;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -75,6 +76,13 @@ class PadTest {
     }
 
     @Test
+    void stressOfABedOfSprings() {
+        double stress = new SpringBed(0.060, 0.060, 0.0005, (x, y) -> true).largestPressure(1250);
+        VALUES.check("bed.stress", stress / 1e6);
+        assertEquals(stress, CorkPad.rectangle(0.060, 0.060, 0.006).stress(1250), 1e-6 * stress);
+    }
+
+    @Test
     void toleranceStacks() {
         ToleranceStack stack = ToleranceStack.equalPieces(4, 0.05e-3);
         VALUES.check("H4.worst", stack.worst() * 1e3);
@@ -109,6 +117,14 @@ class PadTest {
         RubberPad square = RubberPad.block(diameter, diameter, thickness, 3e6);
         assertEquals(square.shapeFactor(), pad.shapeFactor(), 1e-9 * pad.shapeFactor(),
                 "a square has the shape factor of its inscribed disc");
+    }
+
+    @Test
+    void limitsOfTheRange() {
+        assertEquals(0.5, new PadLimits(1e6, 0.5).strain(), 0);
+        assertThrows(IllegalArgumentException.class, () -> new PadLimits(1e6, 0.501));
+        assertEquals(1, ToleranceStack.equalPieces(1000, 0.001).worst(), 1e-9);
+        assertThrows(IllegalArgumentException.class, () -> ToleranceStack.equalPieces(1001, 0.001));
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 import cradlewright.mechanics.verify.CheckValues;
+import cradlewright.mechanics.verify.SpringBed;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -38,8 +39,9 @@ class TimberRailTest {
     void modificationFactorsAndClasses() {
         for (ServiceClass service : ServiceClass.values()) {
             for (LoadDuration duration : LoadDuration.values()) {
-                VALUES.check("kmod." + (service.ordinal() + 1) + "." + duration.name().toLowerCase(Locale.ROOT),
-                        service.modification(duration));
+                String row = "kmod." + (service.ordinal() + 1) + "." + duration.name().toLowerCase(Locale.ROOT);
+                VALUES.check(row, service.modification(duration));
+                VALUES.check("second." + row, service.modification(duration));
             }
         }
         for (TimberClass timber : TimberClass.values()) {
@@ -59,6 +61,8 @@ class TimberRailTest {
         VALUES.check("kh.100", TimberRail.depthFactor(0.100));
         VALUES.check("kh.150", TimberRail.depthFactor(0.150));
         VALUES.check("kh.30", TimberRail.depthFactor(0.030));
+        VALUES.check("second.kh.80", TimberRail.depthFactor(0.080));
+        VALUES.check("second.kh.40", TimberRail.depthFactor(0.040));
         assertEquals(1, TimberRail.depthFactor(0.3), "deep rails lose nothing");
     }
 
@@ -66,6 +70,29 @@ class TimberRailTest {
     void bendingBothWaysAndSeat() {
         VALUES.check("biaxial", c24(0.100, 0.150).bendingUse(-1500, 500));
         VALUES.check("bearing", c24(0.100, 0.150).seatUse(6000, 0.050, 0.100));
+    }
+
+    /** Stress of the outer fibre, the depth cut into strips. */
+    private static double fibreStress(double moment, double width, double depth) {
+        int strips = 2000;
+        double inertia = 0;
+        for (int i = 0; i < strips; i++) {
+            double z = ((i + 0.5) / strips - 0.5) * depth;
+            inertia += width * depth / strips * z * z;
+        }
+        return moment * depth / 2 / inertia;
+    }
+
+    @Test
+    void bendingByStripsAndSeatBySprings() {
+        double upright = fibreStress(1500, 0.100, 0.150) / (24e6 * 0.8 / 1.3);
+        double sideways = fibreStress(500, 0.150, 0.100) / (24e6 * 0.8 / 1.3 * Math.pow(1.5, 0.2));
+        double use = Math.max(upright + 0.7 * sideways, 0.7 * upright + sideways);
+        VALUES.check("strips.both", use);
+        assertEquals(use, c24(0.100, 0.150).bendingUse(1500, 500), 1e-5 * use);
+        double seat = new SpringBed(0.050, 0.100, 0.0005, (x, y) -> true).largestPressure(6000) / (2.5e6 * 0.8 / 1.3);
+        VALUES.check("bed.seat", seat);
+        assertEquals(seat, c24(0.100, 0.150).seatUse(6000, 0.050, 0.100), 1e-6 * seat);
     }
 
     /** Shear stress by first moments over the depth, cracks left out. */
@@ -105,6 +132,8 @@ class TimberRailTest {
     @Test
     void badInputIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> c24(0, 0.1));
+        assertThrows(IllegalArgumentException.class,
+                () -> new TimberRail(TimberClass.C24, 0.1, 0.1, ServiceClass.DRY, LoadDuration.LONG, 3.01));
         assertThrows(IllegalArgumentException.class, () -> c24(0.1, Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> c24(0.1, 0.1).bendingUse(Double.NaN, 0));
         assertThrows(IllegalArgumentException.class, () -> c24(0.1, 0.1).seatUse(1, 0.05, 0.2), "seat wider than the rail");

@@ -126,6 +126,30 @@ class TippingTest {
         VALUES.check("push.one-person", TippingPractice.ONE_PERSON_PUSH);
         VALUES.check("push.more-people", TippingPractice.MORE_PEOPLE_PUSH);
         VALUES.check("ratio.required", TippingPractice.REQUIRED_RATIO);
+        VALUES.check("second.ratio", TippingPractice.REQUIRED_RATIO);
+    }
+
+    @Test
+    void slidesOnASlopeByHand() {
+        FloorSlope falls = new FloorSlope(RIGHT, Math.asin(0.6));
+        PushOver flat = PushOver.of(strip(4), new Vec3(0, 0, 0.1), 1000, RIGHT, 1, falls);
+        VALUES.check("slide.across", flat.withFriction(1000, 1.25, REARWARD, falls).slideForce());
+        VALUES.check("slide.down", flat.withFriction(1000, 1.25, RIGHT, falls).slideForce());
+        VALUES.check("slide.up", flat.withFriction(1000, 1.25, RIGHT.times(-1), falls).slideForce());
+    }
+
+    @Test
+    void limitsOfTheRange() {
+        assertEquals(1.57, new FloorSlope(RIGHT, 1.57).angle(), 0);
+        assertThrows(IllegalArgumentException.class, () -> new FloorSlope(RIGHT, Math.PI / 2));
+        assertEquals(1e6, new OverhangWork(2, 2, 1e6).required(), 0);
+        assertThrows(IllegalArgumentException.class, () -> new OverhangWork(2, 2, 1.001e6));
+        assertEquals(0, OverhangWork.farReaction(1, 1, -1e6), 0);
+        assertThrows(IllegalArgumentException.class, () -> OverhangWork.farReaction(1, 1, -1.001e6));
+        PushOver push = PushOver.weakest(strip(0.4), new Vec3(0, 0, 0.95), 1e6, 1, FloorSlope.LEVEL);
+        assertEquals(0.4, push.allowed(1e6), 1e-9);
+        assertThrows(IllegalArgumentException.class, () -> push.allowed(1.001e6));
+        assertThrows(IllegalArgumentException.class, () -> push.allowed(0.999));
     }
 
     private static double oblique(double degrees) {
@@ -137,6 +161,8 @@ class TippingTest {
     void personsOnOverhangs() {
         VALUES.check("person.operator", TippingPractice.OPERATOR_MASS);
         VALUES.check("person.tools", TippingPractice.PERSON_WITH_TOOLS_MASS);
+        VALUES.check("second.person.tools", TippingPractice.PERSON_WITH_TOOLS_MASS);
+        VALUES.check("edge.hand", PersonOnOverhang.edgeNeeded(0, 300, 100, 2, 1.5));
         VALUES.check("F4.ratio", PersonOnOverhang.ratio(0.8, 0.1, 450, 98, 1.9));
         VALUES.check("F4.mass", PersonOnOverhang.largestMass(0.8, 0.1, 450, 1.9, 1));
         VALUES.check("F4r.two", PersonOnOverhang.ratio(0.8, 0.1, 450, 196, 1.9));
