@@ -93,7 +93,7 @@ class VerificationReportTest {
         assertEquals(List.of("pad red"), small.red());
         Page page = new Page.Markdown();
         small.writeTo(page);
-        assertTrue(page.text().contains("| pad.stress | red | case | stress | published | a book | 1.0 MPa | 1.20000000 | 0.20 | "
+        assertTrue(page.text().contains("| pad.stress | red | case | stress | published | a book | 1 MPa | 1.2 | 0.20 | "
                 + "1.0e-06 | NO |"), page.text());
         assertFalse(page.text().contains("1.6"), "the last line of a row counts");
     }
