@@ -41,7 +41,8 @@ public final class PartOff {
             throw new IllegalArgumentException("only parts that are on at " + stage.name() + " can come off, asked for " + partIds);
         }
         StageFacts without = without(stage, visit, partIds);
-        VisitFacts moved = new VisitFacts(visit.id(), visit.name(), Optional.of(without.id()), visit.setupId(), visit.from(), visit.to());
+        VisitFacts moved = new VisitFacts(visit.id(), visit.name(), Optional.of(without.id()), visit.setupId(), visit.from(), visit.to(),
+                visit.current());
         List<StageFacts> stages = new ArrayList<>(car.stages());
         stages.add(without);
         List<VisitFacts> visits = car.visits().stream().map(other -> other.id().equals(visitId) ? moved : other).toList();

@@ -45,7 +45,7 @@ public final class PartOffQuestion {
         this.catalogue = catalogue;
     }
 
-    /** Returns the visits of the car on the day of the shop; a visit without dates is always on. */
+    /** Returns the visits of the car that are on at the day of the shop, by what somebody said, else by their days. */
     public static List<VisitFacts> current(CarFacts car, LocalDate day) {
         return car.visits().stream().filter(visit -> visit.on(day)).toList();
     }

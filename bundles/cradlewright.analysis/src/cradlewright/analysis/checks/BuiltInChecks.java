@@ -13,6 +13,7 @@ import cradlewright.analysis.checks.castor.CastorUnevenCheck;
 import cradlewright.analysis.checks.data.MissingMassCheck;
 import cradlewright.analysis.checks.data.VisitResolvedCheck;
 import cradlewright.analysis.checks.data.WeighedCheck;
+import cradlewright.analysis.checks.data.WorkPointCheck;
 import cradlewright.analysis.checks.dolly.DollyRatedCheck;
 import cradlewright.analysis.checks.dolly.LooseCheck;
 import cradlewright.analysis.checks.dolly.MemberShearCheck;
@@ -57,16 +58,19 @@ import cradlewright.analysis.checks.lift.ScaleStopCheck;
 import cradlewright.analysis.checks.lift.StillFastCheck;
 import cradlewright.analysis.checks.lift.StrapLoadCheck;
 import cradlewright.analysis.checks.place.BoothTemperatureCheck;
+import cradlewright.analysis.checks.place.OutdoorsCheck;
 import cradlewright.analysis.checks.stand.StandIdleCheck;
 import cradlewright.analysis.checks.stand.StandLoadCheck;
 import cradlewright.analysis.checks.support.ChassisGapCheck;
 import cradlewright.analysis.checks.support.CutBracedCheck;
 import cradlewright.analysis.checks.support.PadPressureCheck;
+import cradlewright.analysis.checks.support.PropLoadCheck;
 import cradlewright.analysis.checks.support.ShimShortCheck;
 import cradlewright.analysis.checks.support.ShimStackCheck;
 import cradlewright.analysis.checks.support.SupportConditionCheck;
 import cradlewright.analysis.checks.support.SupportHeldCheck;
 import cradlewright.analysis.checks.support.SupportInCutCheck;
+import cradlewright.analysis.checks.support.SupportLeanCheck;
 import cradlewright.analysis.checks.support.SupportLiftOffCheck;
 import cradlewright.analysis.checks.support.SupportLightCheck;
 import cradlewright.analysis.checks.support.SupportLoadCheck;
@@ -84,14 +88,15 @@ import java.util.stream.Collectors;
 public final class BuiltInChecks {
 
     private static final List<Check> ALL = List.of(
-            new VisitResolvedCheck(), new MissingMassCheck(), new WeighedCheck(),
+            new VisitResolvedCheck(), new MissingMassCheck(), new WorkPointCheck(), new WeighedCheck(),
             new SupportRankCheck(), new SupportLoadCheck(), new SupportLightCheck(), new SupportHeldCheck(), new SupportSlideCheck(),
+                    new SupportLeanCheck(), new PropLoadCheck(),
             new SupportLiftOffCheck(), new ShimShortCheck(), new PadPressureCheck(),
             new StillFastCheck(), new GuessedMassCheck(), new LiftTotalCheck(), new LiftShareCheck(), new ArmReachCheck(), new HangingCheck(),
             new PadLightCheck(), new ArmLoadCheck(), new PointCapacityCheck(), new StrapLoadCheck(), new RollCheck(), new ScaleStopCheck(),
             new StandLoadCheck(), new StandIdleCheck(), new RatingCheck(), new TagCheck(),
             new SupportConditionCheck(), new SupportInCutCheck(), new CutBracedCheck(), new ShimStackCheck(), new ChassisGapCheck(),
-            new BoothTemperatureCheck(),
+            new BoothTemperatureCheck(), new OutdoorsCheck(),
             new CastorCountCheck(), new CastorLoadCheck(), new CastorUnevenCheck(),
             new CastorStepCheck(), new CastorPushCheck(), new CastorRunAwayCheck(), new CastorBrakeCheck(), new CastorStandingCheck(),
             new TipOnDollyCheck(), new TipOnFloorCheck(), new TipSlopeCheck(), new TipKerbCheck(),

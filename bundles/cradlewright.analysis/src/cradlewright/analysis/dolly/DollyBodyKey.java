@@ -112,6 +112,9 @@ public record DollyBodyKey(String dollyId) implements Key<DollyBody> {
                 Optional<StockFacts.CastorType> type = castor.typeId().flatMap(id -> reader.read(new FactKey<>(StockFacts.CastorType.class, id)));
                 Optional<Vec3> at = castor.nodeId().flatMap(dolly::node).flatMap(NodeFacts::at);
                 Optional<Value> m = type.flatMap(StockFacts.CastorType::mass);
+                if (m.isEmpty() && dolly.mass().isEmpty()) {
+                    missing.add(castor.name() + ": mass of its type (weigh one, or weigh the whole dolly)");
+                }
                 if (m.isPresent() && at.isPresent()) {
                     sum += m.get().si();
                     mass += m.get().si();

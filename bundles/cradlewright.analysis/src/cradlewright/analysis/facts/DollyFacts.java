@@ -11,10 +11,20 @@ import java.util.Optional;
  * @param balancePoint in the axes of the dolly
  * @param ratedLoad plate rating in kg
  * @param examination tag and examination dates
+ * @param heights how the heights of its fixtures were found; nothing when nobody said
  */
 public record DollyFacts(String id, String name, Build build, Optional<Value> mass, Optional<Vec3> balancePoint,
         Optional<Value> ratedLoad, Examination examination, List<NodeFacts> nodes, List<MemberFacts> members, List<JointFacts> joints,
-        List<CastorFacts> castors, List<FootFacts> feet, List<FixtureFacts> fixtures, List<PropFacts> props) implements Fact {
+        List<CastorFacts> castors, List<FootFacts> feet, List<FixtureFacts> fixtures, List<PropFacts> props,
+                Optional<Heights> heights) implements Fact {
+
+    /** How the heights of the fixtures were found. */
+    public enum Heights {
+        /** Measured on the dolly as it stands on its castors: what it sags by itself is in the numbers. */
+        STANDING,
+        /** Read off the drawing of a dolly that does not sag. */
+        DRAWING
+    }
 
     /** How it came about. */
     public enum Build {
@@ -24,6 +34,28 @@ public record DollyFacts(String id, String name, Build build, Optional<Value> ma
     /** Returns the node of that id. */
     public Optional<NodeFacts> node(String nodeId) {
         return CarFacts.find(nodes, nodeId);
+    }
+
+    /** Tells whether its heights are those of the standing dolly, as they are taken to be when nobody said. */
+    public boolean measuredStanding() {
+        return heights.orElse(Heights.STANDING) == Heights.STANDING;
+    }
+
+    /** Returns the point of the node or member that a fixture stands on; nothing when the files do not say where that is. */
+    public Optional<Vec3> base(FixtureFacts fixture) {
+        return fixture.nodeId().isPresent() ? fixture.nodeId().flatMap(this::node).flatMap(NodeFacts::at) : fixture.on().flatMap(this::at);
+    }
+
+    private Optional<Vec3> at(FixtureFacts.Station station) {
+        Optional<MemberFacts> member = CarFacts.find(members, station.memberId());
+        Optional<Vec3> from = member.flatMap(MemberFacts::fromId).flatMap(this::node).flatMap(NodeFacts::at);
+        Optional<Vec3> to = member.flatMap(MemberFacts::toId).flatMap(this::node).flatMap(NodeFacts::at);
+        if (from.isEmpty() || to.isEmpty() || station.distance().isEmpty()) {
+            return Optional.empty();
+        }
+        Vec3 along = to.get().minus(from.get());
+        double share = station.distance().get().si() / along.norm();
+        return share >= 0 && share <= 1 ? Optional.of(from.get().plus(along.times(share))) : Optional.empty();
     }
 
     /** Returns the fixture of that id. */

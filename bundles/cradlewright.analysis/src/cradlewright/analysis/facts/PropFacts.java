@@ -9,8 +9,9 @@ import java.util.Optional;
  * @param at where it touches, in the axes of the dolly
  * @param fitted whether it is in place
  * @param capacity in N
- * @param nodeId the node of the dolly it stands on; on the floor when empty
+ * @param basis what the capacity is rated by
+ * @param nodeId the node of the dolly that it is bolted to; it stands on the floor when empty
  */
-public record PropFacts(String id, String name, Optional<Vec3> at, boolean fitted, Optional<Value> capacity, Optional<String> nodeId)
-        implements Fact {
+public record PropFacts(String id, String name, Optional<Vec3> at, boolean fitted, Optional<Value> capacity,
+        Optional<Basis> basis, Optional<String> nodeId) implements Fact {
 }

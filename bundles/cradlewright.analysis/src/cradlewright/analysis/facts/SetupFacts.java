@@ -15,7 +15,32 @@ import java.util.Optional;
  * @param shift from the axes of the car to those of the carrier, in m
  * @param heading turn about the upright axis, in rad
  * @param contacts where they touch
+ * @param shimTarget the heights that the shims are to reproduce; nothing when nobody said
+ * @param weather whether wind and rain reach it
  */
 public record SetupFacts(String id, String name, List<String> pieceIds, CarrierKind kind, Optional<String> dollyId,
-        Optional<String> liftId, Optional<String> hoistId, Vec3 shift, double heading, List<ContactFacts> contacts) implements Fact {
+        Optional<String> liftId, Optional<String> hoistId, Vec3 shift, double heading, List<ContactFacts> contacts,
+        Optional<ShimTarget> shimTarget, Weather weather) implements Fact {
+
+    /** The heights that shims are to reproduce. */
+    public enum ShimTarget {
+        /** Those of the stacks that were found. */
+        AS_FOUND,
+        /** Those of the drawing, as the places of the mounts say. */
+        DRAWING,
+        /** Gaps were measured instead. */
+        MEASURED
+    }
+
+    /**
+     * Whether wind and rain reach it; empty where nobody said.
+     *
+     * @param outdoors whether wind can reach it
+     * @param covered whether a cover lies over it
+     */
+    public record Weather(Optional<Boolean> outdoors, Optional<Boolean> covered) {
+
+        /** Nobody said anything. */
+        public static final Weather UNKNOWN = new Weather(Optional.empty(), Optional.empty());
+    }
 }

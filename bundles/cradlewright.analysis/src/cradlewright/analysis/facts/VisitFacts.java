@@ -10,17 +10,18 @@ import java.util.Optional;
  * @param setupId what rests on what
  * @param from first day
  * @param to last day
+ * @param current whether it is the one that stands there now; by its days when nobody said
  */
 public record VisitFacts(String id, String name, Optional<String> stageId, Optional<String> setupId, Optional<LocalDate> from,
-        Optional<LocalDate> to) implements Fact {
+        Optional<LocalDate> to, Optional<Boolean> current) implements Fact {
 
-    /** Tells whether it is on that day; a visit without dates always is. */
+    /** Tells whether it is on that day: what somebody said goes before the days; a visit without days always is. */
     public boolean on(LocalDate day) {
-        return !over(day) && from.map(first -> !first.isAfter(day)).orElse(true);
+        return current.orElseGet(() -> !over(day) && from.map(first -> !first.isAfter(day)).orElse(true));
     }
 
-    /** Tells whether its last day has gone by. */
+    /** Tells whether its last day has gone by and nobody said that it is still on. */
     public boolean over(LocalDate day) {
-        return to.isPresent() && to.get().isBefore(day);
+        return !current.orElse(false) && to.isPresent() && to.get().isBefore(day);
     }
 }

@@ -141,6 +141,7 @@ final class CarImporter {
 
     private static VisitFacts visit(Visit visit) {
         return new VisitFacts(id(visit), name(visit), Identity.reference(visit.getStage()), Identity.reference(visit.getSetup()),
-                Optional.ofNullable(visit.getFrom()), Optional.ofNullable(visit.getTo()));
+                Optional.ofNullable(visit.getFrom()), Optional.ofNullable(visit.getTo()),
+                Optional.ofNullable(visit.getCurrent()));
     }
 }

@@ -21,8 +21,10 @@ import cradlewright.model.fixture.DollyBuild;
 import cradlewright.model.fixture.DollyNode;
 import cradlewright.model.fixture.Fixture;
 import cradlewright.model.fixture.Foot;
+import cradlewright.model.fixture.HeightsTaken;
 import cradlewright.model.fixture.Member;
 import cradlewright.model.fixture.Prop;
+import java.util.Optional;
 
 /** Reads a dolly. */
 final class DollyImporter {
@@ -36,7 +38,7 @@ final class DollyImporter {
                 each(dolly.getNodes(), DollyImporter::node), each(dolly.getMembers(), DollyImporter::member),
                 each(dolly.getJoints(), JointImporter::joint), each(dolly.getCastors(), DollyImporter::castor),
                 each(dolly.getFeet(), DollyImporter::foot), each(dolly.getFixtures(), DollyImporter::fixture),
-                each(dolly.getProps(), DollyImporter::prop));
+                each(dolly.getProps(), DollyImporter::prop), heights(dolly.getHeightsTaken()));
     }
 
     /** Returns how it came about; built in the shop when nobody said, so that its members are worked out. */
@@ -50,6 +52,13 @@ final class DollyImporter {
             case WELDED -> DollyFacts.Build.WELDED;
             case TIMBER -> DollyFacts.Build.TIMBER;
         };
+    }
+
+    private static Optional<DollyFacts.Heights> heights(HeightsTaken taken) {
+        return Optional.ofNullable(taken).map(given -> switch (given) {
+            case STANDING -> DollyFacts.Heights.STANDING;
+            case DRAWING -> DollyFacts.Heights.DRAWING;
+        });
     }
 
     private static NodeFacts node(DollyNode node) {
@@ -86,14 +95,17 @@ final class DollyImporter {
 
     /** Reads a fixture; one of which nobody said how it holds only pushes. */
     private static FixtureFacts fixture(Fixture fixture) {
-        return new FixtureFacts(id(fixture), name(fixture), Identity.reference(fixture.getNode()), Values.si(fixture.getHeight()),
-                Values.point(fixture.getOffset()).orElse(Vec3.ZERO), Identity.reference(fixture.getPad()),
+        return new FixtureFacts(id(fixture), name(fixture), Identity.reference(fixture.getNode()),
+                Identity.reference(fixture.getMember()).map(m -> new FixtureFacts.Station(m, Values.si(fixture.getDistance()))),
+                Values.si(fixture.getHeight()), Values.point(fixture.getOffset()).orElse(Vec3.ZERO),
+                        Identity.wantedReference(fixture.getPad()),
                 Words.hold(fixture.getHold()).orElse(Hold.RESTS), Identity.reference(fixture.getBolt()),
-                Values.count(fixture.getBoltCount()), Values.si(fixture.getRatedLoad()), Words.basis(fixture.getBasis()));
+                Values.count(fixture.getBoltCount()), Values.si(fixture.getRatedLoad()), Words.basis(fixture.getBasis()),
+                Values.si(fixture.getStiffness()));
     }
 
     private static PropFacts prop(Prop prop) {
         return new PropFacts(id(prop), name(prop), Values.point(prop.getPosition()), prop.isFitted(),
-                Values.si(prop.getRatedLoad()), Identity.reference(prop.getNode()));
+                Values.si(prop.getRatedLoad()), Words.basis(prop.getBasis()), Identity.wantedReference(prop.getNode()));
     }
 }

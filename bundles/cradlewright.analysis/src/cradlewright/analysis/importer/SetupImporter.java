@@ -11,6 +11,7 @@ import cradlewright.model.base.Identified;
 import cradlewright.model.fixture.Contact;
 import cradlewright.model.fixture.Setup;
 import cradlewright.model.fixture.SetupKind;
+import cradlewright.model.fixture.ShimTarget;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -26,7 +27,16 @@ final class SetupImporter {
         return new SetupFacts(id(setup), name(setup), Identity.references(setup.getCarried()), kind(setup.getKind()),
                 Identity.reference(setup.getDolly()), Identity.reference(setup.getLift()), Identity.reference(setup.getHoist()),
                 Values.point(setup.getShift()).orElse(Vec3.ZERO), Values.number(setup.getHeading()).orElse(0.0),
-                Identity.each(setup.getContacts(), SetupImporter::contact));
+                Identity.each(setup.getContacts(), SetupImporter::contact), target(setup.getShimTarget()),
+                new SetupFacts.Weather(Optional.ofNullable(setup.getOutdoors()), Optional.ofNullable(setup.getCovered())));
+    }
+
+    private static Optional<SetupFacts.ShimTarget> target(ShimTarget target) {
+        return Optional.ofNullable(target).map(given -> switch (given) {
+            case AS_FOUND -> SetupFacts.ShimTarget.AS_FOUND;
+            case DRAWING -> SetupFacts.ShimTarget.DRAWING;
+            case MEASURED -> SetupFacts.ShimTarget.MEASURED;
+        });
     }
 
     /** Returns the kind; what nobody named stands on the floor, where nothing is known to hold it. */
@@ -49,7 +59,7 @@ final class SetupImporter {
         return new ContactFacts(id(contact), name(contact), Identity.reference(contact.getMount()),
                 Identity.reference(contact.getLiftPoint()), Values.point(contact.getPoint()), carrier(contact),
                 Identity.wantedReference(contact.getHole()), Values.direction(contact.getNormal()).orElse(Vec3.UP),
-                Words.hold(contact.getHold()), Identity.reference(contact.getPad()), ShimImporter.stack(contact.getShims()),
+                Words.hold(contact.getHold()), Identity.wantedReference(contact.getPad()), ShimImporter.stack(contact.getShims()),
                 Values.si(contact.getGap()), Values.compliance(contact.getStiffness()), Optional.ofNullable(contact.getPin()));
     }
 

@@ -21,6 +21,10 @@ final class Values {
 
     /** Standard uncertainty of each coordinate, m, of a place that was given without one: common practice, no source. */
     static final double POSITION_UNCERTAINTY = 0.005;
+    /** The same of a place taken over from another car: common practice, no source. */
+    static final double POSITION_OF_ANOTHER_CAR = 0.03;
+    /** The same of a place that was only guessed: common practice, no source. */
+    static final double POSITION_GUESSED = 0.1;
 
     private static final SourceDefaults DEFAULTS = SourceDefaults.COMMON_PRACTICE;
 
@@ -53,7 +57,16 @@ final class Values {
 
     /** Returns a place with its uncertainty. */
     static Optional<Spot> spot(Position position) {
-        return Optional.ofNullable(position).map(p -> new Spot(vector(p), p.uncertaintySi().orElse(POSITION_UNCERTAINTY)));
+        return Optional.ofNullable(position).map(p -> new Spot(vector(p), p.uncertaintySi().orElse(bySource(p.source()))));
+    }
+
+    /** Returns what a place is off by whose giver named only where it comes from; a share of its distance from zero would mean nothing. */
+    private static double bySource(Source source) {
+        return switch (source) {
+            case GUESSED -> POSITION_GUESSED;
+            case LIKE_ANOTHER_CAR -> POSITION_OF_ANOTHER_CAR;
+            case WEIGHED, MAKERS_SHEET, MEASURED, DRAWING, DERIVED, PLATE, UNSTATED -> POSITION_UNCERTAINTY;
+        };
     }
 
     /** Returns a place where uncertainty is of no use. */

@@ -14,4 +14,10 @@ package cradlewright.analysis.load;
  * @param shear sideways force that it must take, for one that is pinned or bolted
  */
 public record Carried(String id, String name, double force, double low, double high, double least, double most, double shear) {
+
+    /** Returns this with ends that also cover another answer for the same support or castor. */
+    Carried widened(Carried other) {
+        return new Carried(id, name, force, Math.min(low, other.low), Math.max(high, other.high), Math.min(least, other.least),
+                Math.max(most, other.most), Math.max(shear, other.shear));
+    }
 }

@@ -8,22 +8,28 @@ import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.FixtureFacts;
 import cradlewright.analysis.facts.FootFacts;
 import cradlewright.analysis.facts.NodeFacts;
 import cradlewright.analysis.facts.PieceFacts;
+import cradlewright.analysis.facts.PropFacts;
 import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Carriers;
 import cradlewright.analysis.standing.Compliances;
+import cradlewright.analysis.standing.GapFrom;
 import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.analysis.standing.Weight;
+import cradlewright.mechanics.contact.SolveStatus;
 import cradlewright.mechanics.coupled.Body;
 import cradlewright.mechanics.coupled.Contact;
 import cradlewright.mechanics.coupled.CoupledProblem;
 import cradlewright.mechanics.coupled.CoupledSolution;
+import cradlewright.mechanics.coupled.Flexibility;
 import cradlewright.mechanics.coupled.FrameFlexibility;
+import cradlewright.mechanics.coupled.Hold;
 import cradlewright.mechanics.coupled.Pivot;
 import cradlewright.mechanics.coupled.UnitAction;
 import cradlewright.mechanics.formula.Constants;
@@ -41,12 +47,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * One standing as bodies and contacts, in the axes of its carrier: the carried piece, the dolly under it if there is one, and the
  * ground. Makes the coupled problem for each situation.
+ *
+ * <p>Supports push along their stated direction; compliance and gap lie along it. Straps are the exception: their upright share is
+ * worked out, and the check of the straps adds what leaning costs. An end prop that is in place pushes straight up where it touches; it
+ * is set by hand until it just touches while everything is at rest, so it carries nothing then and whatever comes on after. Where the
+ * piece would fall without it, it carries from the start.
  */
 final class ContactSetting {
 
@@ -64,6 +76,8 @@ final class ContactSetting {
     private static final double SHORTEST_SPINE = 0.1;
     /** Bending stiffness of a shell when nobody knows it, N*m2: an estimate. */
     private static final double SHELL_BENDING = 2e6;
+    /** How far an end prop is let down to see where the piece comes to rest without it, m. */
+    private static final double OFF = 0.1;
 
     private final Standing standing;
     private final EstimatedBalance carried;
@@ -73,13 +87,16 @@ final class ContactSetting {
     private final List<Contact> contacts = new ArrayList<>();
     private final Map<String, FramePoint> onDolly = new LinkedHashMap<>();
     private final List<String> missing = new ArrayList<>();
-    private final boolean sideways;
+    private final List<PropFacts> props;
+    private final SettingKey key;
     private final Optional<FrameFlexibility> frame;
+    private final Optional<Map<String, Double>> emptyOnFloor;
 
-    ContactSetting(Reader reader, Standing standing, Weight weight, EstimatedBalance carried, boolean sideways) {
+    ContactSetting(Reader reader, Standing standing, Weight weight, EstimatedBalance carried, SettingKey key) {
         this.standing = standing;
         this.carried = carried;
-        this.sideways = sideways;
+        this.key = key;
+        this.props = standing.fittedProps();
         this.supports = standing.supports();
         this.dolly = standing.dolly().map(d -> reader.read(new DollyBodyKey(d.id())));
         if (supports.isEmpty()) {
@@ -88,11 +105,34 @@ final class ContactSetting {
         addUnsaid();
         supports.forEach(this::addSupport);
         standing.dolly().ifPresent(d -> addFeetOrCastors(d, reader));
+        props.forEach(this::addProp);
         dolly.ifPresent(body -> missing.addAll(body.missing()));
         dolly.map(DollyBody::loose).filter(loose -> !loose.isEmpty())
                 .ifPresent(loose -> missing.add("a dolly that holds together: these members hang loose: " + String.join(", ", loose)));
         frame = dolly.flatMap(DollyBody::frame).map(structure -> FrameFlexibility.of(structure, LoadCase.none(structure.model()), this::place));
         missing.addAll(weight.missing());
+        emptyOnFloor = missing.isEmpty() ? emptyOnFloor() : Optional.empty();
+    }
+
+    /**
+     * Returns what each castor or foot carries under the empty dolly, N; nothing when what the dolly sags by itself is not in the
+     * numbers that the files give. Feelers are laid while it stands, so it always is in gaps that were measured.
+     */
+    private Optional<Map<String, Double>> emptyOnFloor() {
+        boolean measured = supports.stream().anyMatch(support -> support.gapFrom() == GapFrom.MEASURED);
+        if (frame.isEmpty() || !measured && !standing.dolly().orElseThrow().measuredStanding()) {
+            return Optional.empty();
+        }
+        List<Contact> floor = contacts.stream().filter(contact -> contact.above().equals(DOLLY)).toList();
+        CoupledSolution empty = new CoupledProblem(List.of(Body.elastic(DOLLY, ownSag(1))), floor).solve();
+        // A dolly that falls over empty has never stood there to be measured.
+        return empty.status() == SolveStatus.OK
+                ? Optional.of(floor.stream().collect(Collectors.toMap(Contact::id, contact -> empty.force(contact.id()))))
+                : Optional.empty();
+    }
+
+    private FrameFlexibility ownSag(double factor) {
+        return frame.orElseThrow().withLoads(ownWeight(dolly.orElseThrow(), factor));
     }
 
     /** Returns what must be known before anything can be worked out; empty when all is. */
@@ -110,8 +150,7 @@ final class ContactSetting {
 
     /** Returns movements and internal forces of the dolly in a solution. */
     FrameResult dollyResult(CoupledSolution solution, Situation situation, double ownFactor) {
-        LoadCase own = ownWeight(dolly.orElseThrow(), ownFactor * situation.weightFactor());
-        return frame.orElseThrow().withLoads(own).result(solution, DOLLY);
+        return ownSag(ownFactor * situation.weightFactor()).result(solution, DOLLY);
     }
 
     EstimatedBalance carried() {
@@ -135,8 +174,8 @@ final class ContactSetting {
 
     /** Tells whether the carried piece rests beyond a pin: its share there cannot be told from statics alone. */
     boolean restsBeyondAPin() {
-        return dolly.flatMap(DollyBody::rocking).filter(end -> !beyond(end, supports.stream().map(Support::contactId).toList()).isEmpty())
-                .isPresent();
+        return dolly.flatMap(DollyBody::rocking).filter(end -> !beyond(end, contacts.stream().filter(contact -> contact.above().equals(SHELL))
+                .map(Contact::id).toList()).isEmpty()).isPresent();
     }
 
     private Set<String> beyond(RockingEnd end, List<String> contactIds) {
@@ -164,12 +203,19 @@ final class ContactSetting {
 
     /**
      * Returns where a support holds, all at the height of the lowest: sideways holds at unlike heights would else form couples that
-     * keep anything from tipping. The lowest is the unfavourable one for pushes from above; upright pushes do not care.
+     * keep anything from tipping. The lowest is the unfavourable one for pushes from above; upright pushes do not care, and one that
+     * leans is moved along its own line, which changes neither its forces nor its give. A stop at the side stays where it is.
      */
-    private Vec3 level(Support support) {
+    private Vec3 level(Support support, Vec3 normal) {
+        double lowest = supports.stream().filter(Support::holdsUp).mapToDouble(s -> s.inCarrier().z()).min().orElse(0);
         Vec3 at = support.inCarrier();
-        boolean upright = supports.stream().allMatch(s -> s.normal().equals(Vec3.UP));
-        return upright ? new Vec3(at.x(), at.y(), supports.stream().mapToDouble(s -> s.inCarrier().z()).min().orElseThrow()) : at;
+        return support.holdsUp() ? at.plus(normal.times((lowest - at.z()) / normal.z())) : at;
+    }
+
+    /** Returns the direction in which a support pushes here. */
+    private Vec3 normal(Support support) {
+        boolean upright = support.holder() instanceof Holder.InStrap || key.sideways() == SettingKey.Sideways.TIPPING && support.holdsUp();
+        return upright ? Vec3.UP : support.normal();
     }
 
     /** Notes what would take a share of the load that nobody can work out. */
@@ -185,25 +231,56 @@ final class ContactSetting {
     }
 
     private void addSupport(Support support) {
-        Vec3 at = level(support);
+        Vec3 normal = normal(support);
+        Vec3 at = level(support, normal);
         names.put(support.contactId(), support.name());
         boolean fixture = support.holder() instanceof Holder.OnFixture && dolly.isPresent();
-        Contact contact = Contact.rests(support.contactId(), SHELL, fixture ? DOLLY : Contact.GROUND, at, support.compliance())
-                .withGap(support.gap());
+        Contact contact = new Contact(support.contactId(), SHELL, fixture ? DOLLY : Contact.GROUND, at, normal, Hold.RESTS,
+                support.compliance(), support.gap(), 0, List.of(), 0);
         double sidewaysGive = SIDEWAYS * support.compliance();
         contacts.add(switch (support.hold()) {
-            case RESTS -> sideways ? contact.pinned(sidewaysGive) : contact;
+            case RESTS -> gripped(support) ? contact.pinned(sidewaysGive) : contact;
             case PINNED -> contact.pinned(sidewaysGive);
-            case BOLTED -> contact.bolted(pull(support), sidewaysGive);
+            case BOLTED -> pulls(support) ? contact.bolted(support.pull().map(Value::si).orElse(0.0), sidewaysGive)
+                    : contact.pinned(sidewaysGive);
         });
         if (fixture) {
-            Holder.OnFixture on = (Holder.OnFixture) support.holder();
-            placeOnDolly(support.contactId(), on.fixture().nodeId(), at, support.name());
+            standOnDolly(support, ((Holder.OnFixture) support.holder()).fixture(), at);
         }
     }
 
-    private static double pull(Support support) {
-        return support.holder() instanceof Holder.OnFixture on ? on.fixture().capacity().map(Value::si).orElse(0.0) : 0;
+    /** Tells whether friction holds a support that only rests; a stop at the side may come away, so nothing rests on its friction. */
+    private boolean gripped(Support support) {
+        return key.sideways() != SettingKey.Sideways.FREE && support.holdsUp();
+    }
+
+    private boolean pulls(Support support) {
+        return key.boltsPull() || support.pull().isPresent();
+    }
+
+    private void standOnDolly(Support support, FixtureFacts fixture, Vec3 at) {
+        Optional<Vec3> base = standing.dolly().flatMap(d -> d.base(fixture));
+        if (fixture.nodeId().isPresent() || fixture.on().isEmpty()) {
+            placeOnDolly(support.contactId(), fixture.nodeId(), at, support.name());
+        } else if (base.isEmpty()) {
+            missing.add(support.name() + ": where along its member the fixture stands, between the ends of the member");
+        } else {
+            FixtureFacts.Station on = fixture.on().orElseThrow();
+            onDolly.put(support.contactId(), FramePoint.member(on.memberId(), on.distance().orElseThrow().si(), at.minus(base.get())));
+        }
+    }
+
+    private void addProp(PropFacts prop) {
+        names.put(prop.id(), prop.name());
+        if (prop.at().isEmpty()) {
+            missing.add(prop.name() + ": where it touches");
+            return;
+        }
+        boolean bolted = prop.nodeId().isPresent();
+        contacts.add(Contact.rests(prop.id(), SHELL, bolted ? DOLLY : Contact.GROUND, prop.at().get(), Compliances.UNKNOWN_PAD));
+        if (bolted) {
+            placeOnDolly(prop.id(), prop.nodeId(), prop.at().get(), prop.name());
+        }
     }
 
     private void placeOnDolly(String contactId, Optional<String> nodeId, Vec3 point, String name) {
@@ -241,7 +318,7 @@ final class ContactSetting {
         names.put(id, name);
         Vec3 floor = new Vec3(node.get().x(), node.get().y(), 0);
         Contact contact = Contact.rests(id, DOLLY, Contact.GROUND, floor, give);
-        contacts.add(sideways ? contact.pinned(SIDEWAYS * give) : contact);
+        contacts.add(key.sideways() == SettingKey.Sideways.FREE ? contact : contact.pinned(SIDEWAYS * give));
         placeOnDolly(id, nodeId, floor, name);
     }
 
@@ -251,17 +328,30 @@ final class ContactSetting {
 
     /** Returns the problem with a rigid carried piece and the masses as listed. */
     CoupledProblem problem(Situation situation) {
-        return new CoupledProblem(bodies(Body.rigid(SHELL, carriedLoads(situation, carried.balance().mass(), 1)), situation, 1), contacts(situation));
+        return problem(situation, this::rigid, 1);
     }
 
     /** Returns the problem under factored actions: own weight of the dolly and what it carries, the mass at its upper end. */
     CoupledProblem factored(Situation situation, double ownFactor, double carriedFactor) {
         double mass = carried.balance().mass() + carried.expanded(EstimatedBalance.Quantity.MASS);
-        return new CoupledProblem(bodies(Body.rigid(SHELL, carriedLoads(situation, mass, carriedFactor)), situation, ownFactor), contacts(situation));
+        Body shell = Body.rigid(SHELL, carriedLoads(situation, mass, carriedFactor));
+        return new CoupledProblem(bodies(shell, situation, ownFactor), contacts(situation, this::rigid));
     }
 
     /** Returns the problem with an elastic carried piece of a torsional stiffness in N*m/rad. */
     CoupledProblem elastic(Situation situation, double torsionalStiffness) {
+        return problem(situation, s -> elasticShell(s, torsionalStiffness), 1);
+    }
+
+    private CoupledProblem problem(Situation situation, Function<Situation, Body> shell, double ownFactor) {
+        return new CoupledProblem(bodies(shell.apply(situation), situation, ownFactor), contacts(situation, shell));
+    }
+
+    private Body rigid(Situation situation) {
+        return Body.rigid(SHELL, carriedLoads(situation, carried.balance().mass(), 1));
+    }
+
+    private Body elasticShell(Situation situation, double torsionalStiffness) {
         double front = supports.stream().mapToDouble(s -> s.inCarrier().x()).min().orElseThrow();
         double rear = supports.stream().mapToDouble(s -> s.inCarrier().x()).max().orElseThrow();
         double span = rear - front;
@@ -269,7 +359,7 @@ final class ContactSetting {
         LoadCase.Builder loads = LoadCase.on(spine.model());
         loads.force(spine.pointAt(balance()), Vec3.UP.times(-weight(situation, carried.balance().mass())));
         situation.push().ifPresent(push -> loads.force(spine.pointAt(push.at()), push.force()));
-        return new CoupledProblem(bodies(Body.elastic(SHELL, FrameFlexibility.of(spine, loads.build())), situation, 1), contacts(situation));
+        return Body.elastic(SHELL, FrameFlexibility.of(spine, loads.build()));
     }
 
     /** Tells whether a twist of the shell matters: more than three supports along its length, and a shell that is not known as rigid. */
@@ -303,7 +393,9 @@ final class ContactSetting {
     private Body dollyBody(DollyBody body, Situation situation, double ownFactor) {
         double factor = ownFactor * situation.weightFactor();
         if (frame.isPresent()) {
-            return Body.elastic(DOLLY, frame.get().withLoads(ownWeight(body, factor)));
+            FrameFlexibility loaded = ownSag(factor);
+            return Body.elastic(DOLLY, emptyOnFloor.<Flexibility>map(forces -> new MeasuredStanding(loaded, ownSag(1), forces))
+                    .orElse(loaded));
         }
         Vec3 centre = body.centre().orElse(balance());
         return Body.rigid(DOLLY, Body.weight(body.mass(), centre).times(factor));
@@ -328,11 +420,28 @@ final class ContactSetting {
         return push.map(loads::plus).orElse(loads).times(factor);
     }
 
-    private List<Contact> contacts(Situation situation) {
+    private List<Contact> contacts(Situation situation, Function<Situation, Body> shell) {
+        List<Contact> there = props.isEmpty() ? contacts : propped(shell);
         if (situation.loweredCastor().isEmpty()) {
-            return contacts;
+            return there;
         }
         String lowered = situation.loweredCastor().get();
-        return contacts.stream().map(contact -> contact.id().equals(lowered) ? contact.withGap(situation.lowered()) : contact).toList();
+        return there.stream().map(contact -> contact.id().equals(lowered) ? contact.withGap(situation.lowered()) : contact).toList();
+    }
+
+    /** Returns the contacts with each end prop just touching at rest; as high as the supports where the piece falls without props. */
+    private List<Contact> propped(Function<Situation, Body> shell) {
+        Set<String> ids = props.stream().map(PropFacts::id).collect(Collectors.toSet());
+        List<Contact> off = contacts.stream().map(contact -> ids.contains(contact.id()) ? contact.withGap(OFF) : contact).toList();
+        CoupledSolution rest = new CoupledProblem(bodies(shell.apply(Situation.atRest()), Situation.atRest(), 1), off).solve();
+        if (rest.status() != SolveStatus.OK) {
+            return contacts;
+        }
+        return off.stream().map(contact -> ids.contains(contact.id()) ? contact.withGap(OFF - rest.gap(contact.id())) : contact).toList();
+    }
+
+    /** Returns the end props that are in place. */
+    List<PropFacts> props() {
+        return props;
     }
 }

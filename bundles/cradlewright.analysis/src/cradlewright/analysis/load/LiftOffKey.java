@@ -28,7 +28,7 @@ public record LiftOffKey(String carId, String visitId) implements Key<List<LiftO
     @Override
     public List<LiftOff> compute(Reader reader) {
         Optional<Standing> standing = reader.read(new StandingKey(carId, visitId));
-        Optional<ContactSetting> setting = reader.read(new SettingKey(carId, visitId, false)).filter(s -> s.missing().isEmpty());
+        Optional<ContactSetting> setting = standing.flatMap(s -> reader.read(SettingKey.atRest(s))).filter(s -> s.missing().isEmpty());
         if (setting.isEmpty()) {
             return List.of();
         }

@@ -1,5 +1,6 @@
 package cradlewright.analysis.load;
 
+import cradlewright.analysis.facts.PropFacts;
 import cradlewright.analysis.standing.Support;
 import cradlewright.mechanics.contact.ContactKind;
 import cradlewright.mechanics.contact.GradientBounds;
@@ -53,7 +54,8 @@ final class LoadSolver {
         }
         List<Carried> supports = setting.supports().stream().map(Support::contactId).map(id -> carried(id, solution, ends)).toList();
         List<Carried> castors = setting.floorContacts().stream().map(id -> carried(id, solution, ends)).toList();
-        return new Loads(situation, Loads.Outcome.FOUND, "", supports, castors, factored ? members(solution) : List.of());
+        List<Carried> props = setting.props().stream().map(PropFacts::id).map(id -> carried(id, solution, ends)).toList();
+        return new Loads(situation, Loads.Outcome.FOUND, "", supports, castors, props, factored ? members(solution) : List.of());
     }
 
     /** What surrounds the listed answer: ends of what is known, the sweep over stiffness, statics. */
@@ -64,7 +66,13 @@ final class LoadSolver {
         /** Tells whether everything that was asked came to an end: a listed answer without its ends must never pass for one. */
         boolean settled() {
             return gradient.map(g -> g.status() == SolveStatus.OK && g.endStatus() == SolveStatus.OK).orElse(true)
-                    && sweep.map(s -> s.status() == SolveStatus.OK).orElse(true);
+                    && sweep.map(Ends::solved).orElse(true);
+        }
+
+        /** Bolts that statics alone cannot do without leave no bounds, but every stiffness its answer: whether they hold is asked after. */
+        private static boolean solved(StiffnessSweep sweep) {
+            return sweep.status() == SolveStatus.OK || sweep.status() == SolveStatus.NO_EQUILIBRIUM
+                    && sweep.solutions().stream().allMatch(solution -> solution.status() == SolveStatus.OK);
         }
 
         boolean falls() {

@@ -1,5 +1,6 @@
 package cradlewright.analysis.load;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,10 +12,12 @@ import java.util.Optional;
  * @param reason why not, in words; empty when there is one
  * @param supports what the supports under the carried piece carry
  * @param castors what the castors or feet under the dolly carry
- * @param members internal forces of the members of the dolly at their critical stations, under factored actions
+ * @param props what the end props carry
+ * @param members internal forces of the members of the dolly at their critical stations, under factored actions; a member stands there
+ *        once for each answer that may be so
  */
 public record Loads(Situation situation, Outcome outcome, String reason, List<Carried> supports, List<Carried> castors,
-        List<MemberLoad> members) {
+        List<Carried> props, List<MemberLoad> members) {
 
     /** Whether there is an answer. */
     public enum Outcome {
@@ -32,12 +35,29 @@ public record Loads(Situation situation, Outcome outcome, String reason, List<Ca
     public Loads {
         supports = List.copyOf(supports);
         castors = List.copyOf(castors);
+        props = List.copyOf(props);
         members = List.copyOf(members);
     }
 
     /** Returns an answer that is none. */
     public static Loads none(Situation situation, Outcome outcome, String reason) {
-        return new Loads(situation, outcome, reason, List.of(), List.of(), List.of());
+        return new Loads(situation, outcome, reason, List.of(), List.of(), List.of(), List.of());
+    }
+
+    /** Returns this with ends that also cover another answer to the same question; members count with both. */
+    Loads widened(Loads other) {
+        List<MemberLoad> both = new ArrayList<>(members);
+        both.addAll(other.members);
+        return new Loads(situation, outcome, reason, widened(supports, other.supports), widened(castors, other.castors),
+                widened(props, other.props), both);
+    }
+
+    private static List<Carried> widened(List<Carried> these, List<Carried> those) {
+        List<Carried> wide = new ArrayList<>();
+        for (int i = 0; i < these.size(); i++) {
+            wide.add(these.get(i).widened(those.get(i)));
+        }
+        return wide;
     }
 
     /** Tells whether there is an answer. */

@@ -4,7 +4,10 @@ import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.StandingKey;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What everything carries at a visit in one situation.
@@ -23,8 +26,53 @@ public record LoadsKey(String carId, String visitId, Situation situation, boolea
         if (standing.isEmpty()) {
             return Loads.none(situation, Loads.Outcome.MISSING, "which parts are on and what they rest on");
         }
-        boolean sideways = situation.push().map(push -> Math.hypot(push.force().x(), push.force().y()) > 0).orElse(false);
-        Optional<ContactSetting> setting = reader.read(new SettingKey(carId, visitId, sideways));
+        Loads loads = solve(reader, key(standing.get()));
+        if (!loads.found()) {
+            return loads;
+        }
+        for (SettingKey other : others(standing.get())) {
+            Loads there = solve(reader, other);
+            if (!there.found() && !other.boltsPull()) {
+                return there.outcome() == Loads.Outcome.FALLS ? Loads.none(situation, Loads.Outcome.MISSING, pullsNeeded(standing.get()))
+                        : there;
+            }
+            loads = there.found() ? loads.widened(there) : loads;
+        }
+        return loads;
+    }
+
+    private SettingKey key(Standing standing) {
+        return pushedSideways() ? new SettingKey(carId, visitId, SettingKey.Sideways.HELD, true) : SettingKey.atRest(standing);
+    }
+
+    private boolean pushedSideways() {
+        return situation.push().map(push -> Math.hypot(push.force().x(), push.force().y()) > 0).orElse(false);
+    }
+
+    /**
+     * Returns what else may be so. Bolts of which nobody said how hard they may be pulled: they may let go, and the others carry what
+     * they held. Supports that lean: without friction they press harder against each other, if they hold it then at all.
+     */
+    private List<SettingKey> others(Standing standing) {
+        List<SettingKey> others = new ArrayList<>();
+        SettingKey first = key(standing);
+        if (!standing.boltsOfUnknownPull().isEmpty()) {
+            others.add(first.withoutPull());
+        }
+        if (standing.leans() && !pushedSideways()) {
+            others.add(new SettingKey(carId, visitId, SettingKey.Sideways.FREE, true));
+        }
+        return others;
+    }
+
+    private static String pullsNeeded(Standing standing) {
+        return standing.boltsOfUnknownPull().stream().map(support -> support.name()
+                + ": how hard its bolt may be pulled; without that pull it falls over")
+                .collect(Collectors.joining("; "));
+    }
+
+    private Loads solve(Reader reader, SettingKey key) {
+        Optional<ContactSetting> setting = reader.read(key);
         if (setting.isEmpty()) {
             return Loads.none(situation, Loads.Outcome.MISSING, "the mass of what is carried");
         }

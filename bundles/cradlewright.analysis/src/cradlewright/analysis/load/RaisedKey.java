@@ -2,6 +2,7 @@ package cradlewright.analysis.load;
 
 import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.standing.StandingKey;
 import cradlewright.analysis.standing.Support;
 import cradlewright.mechanics.contact.ContactSolution;
 import cradlewright.mechanics.contact.ContactSolver;
@@ -29,7 +30,8 @@ public record RaisedKey(String carId, String visitId, String contactId, List<Dou
 
     @Override
     public List<Map<String, Double>> compute(Reader reader) {
-        return reader.read(new SettingKey(carId, visitId, false)).filter(setting -> setting.missing().isEmpty()).map(this::solve).orElse(List.of());
+        return reader.read(new StandingKey(carId, visitId)).flatMap(standing -> reader.read(SettingKey.atRest(standing)))
+                .filter(setting -> setting.missing().isEmpty()).map(this::solve).orElse(List.of());
     }
 
     private List<Map<String, Double>> solve(ContactSetting setting) {

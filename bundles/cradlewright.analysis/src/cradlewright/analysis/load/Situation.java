@@ -7,6 +7,7 @@ import java.util.Optional;
  * Something that happens to a car as it stands.
  *
  * @param id stable within a visit
+ * @param about what people would point at: the work point or castor; empty when it is the whole
  * @param words what happens, as people say it
  * @param kind what sort of thing
  * @param weightFactor multiplies every weight, 1.4 while rolling over a joint
@@ -14,8 +15,8 @@ import java.util.Optional;
  * @param loweredCastor the castor that stands in a hole
  * @param lowered how deep the hole is, m
  */
-public record Situation(String id, String words, Kind kind, double weightFactor, Optional<Push> push, Optional<String> loweredCastor,
-        double lowered) {
+public record Situation(String id, Optional<String> about, String words, Kind kind, double weightFactor, Optional<Push> push,
+        Optional<String> loweredCastor, double lowered) {
 
     /** What sort of thing happens. */
     public enum Kind {
@@ -33,6 +34,6 @@ public record Situation(String id, String words, Kind kind, double weightFactor,
 
     /** Nothing happens. */
     public static Situation atRest() {
-        return new Situation("rest", "at rest", Kind.AT_REST, 1, Optional.empty(), Optional.empty(), 0);
+        return new Situation("rest", Optional.empty(), "at rest", Kind.AT_REST, 1, Optional.empty(), Optional.empty(), 0);
     }
 }

@@ -17,7 +17,9 @@ import java.util.stream.Collectors;
 
 /**
  * The tipping answers of a visit, for each of its pushes: on the supports, and on the floor when there is a dolly. Pads and
- * castors are taken as held sideways; whether friction suffices is another question.
+ * castors are taken as held sideways, and a support whose face leans as pushing straight up where it stands; whether friction suffices
+ * is another question. An end prop that is in place counts as one more support: on the dolly when it is bolted to it, on the floor as
+ * well when it stands there.
  *
  * @param carId the car
  * @param visitId the visit
@@ -30,7 +32,7 @@ public record TipKey(String carId, String visitId) implements Key<List<TipAnswer
         if (standing.isEmpty()) {
             return List.of();
         }
-        Optional<ContactSetting> setting = reader.read(new SettingKey(carId, visitId, true));
+        Optional<ContactSetting> setting = reader.read(new SettingKey(carId, visitId, SettingKey.Sideways.TIPPING, true));
         List<TipAnswer> answers = new ArrayList<>();
         for (Situation situation : reader.read(new SituationsKey(carId, visitId))) {
             if (situation.push().isPresent()) {

@@ -11,7 +11,7 @@ public final class Compliances {
     /** Steel on steel with paint in between, m/N. */
     public static final double BARE_STEEL = 1e-8;
     /** A thin soft pad that nobody described, m/N. */
-    static final double UNKNOWN_PAD = 1e-7;
+    public static final double UNKNOWN_PAD = 1e-7;
     /** A strap with its eyes, m/N. */
     static final double UNKNOWN_STRAP = 5e-6;
     /** A castor with its fork and the plate above it, m/N. */

@@ -4,10 +4,12 @@ import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.facts.Hold;
 import cradlewright.analysis.facts.MountFacts;
 import cradlewright.analysis.facts.PieceFacts;
 import cradlewright.analysis.facts.PieceKind;
 import cradlewright.analysis.facts.PlaceFacts;
+import cradlewright.analysis.facts.PropFacts;
 import cradlewright.analysis.facts.SetupFacts;
 import cradlewright.analysis.facts.SlabFacts;
 import cradlewright.analysis.facts.StageFacts;
@@ -50,6 +52,26 @@ public record Standing(CarFacts car, VisitFacts visit, StageFacts stage, SetupFa
     /** Tells whether people lift it or keep it lifted: a guessed mass never gives HOLDS there. */
     public boolean lifted() {
         return carrier() == CarrierKind.LIFT || carrier() == CarrierKind.STRAPS;
+    }
+
+    /** Returns the end props that are in place. */
+    public List<PropFacts> fittedProps() {
+        return dolly.stream().flatMap(d -> d.props().stream()).filter(PropFacts::fitted).toList();
+    }
+
+    /** Tells whether an end prop stands between the carried piece and the floor, so that the dolly must not be rolled. */
+    public boolean proppedOnFloor() {
+        return fittedProps().stream().anyMatch(prop -> prop.nodeId().isEmpty());
+    }
+
+    /** Tells whether the push of a support leans, so that it holds only with friction or against another one. */
+    public boolean leans() {
+        return carrier() != CarrierKind.STRAPS && supports.stream().anyMatch(support -> !support.upright());
+    }
+
+    /** Returns the bolted supports of which nobody said how hard they may be pulled. */
+    public List<Support> boltsOfUnknownPull() {
+        return supports.stream().filter(support -> support.hold() == Hold.BOLTED && support.pull().isEmpty()).toList();
     }
 
     /** Tells whether a piece of that kind is carried. */

@@ -39,7 +39,7 @@ final class StandingResolver {
     private final Reader reader;
     private final CarFacts car;
     private final List<String> missing = new ArrayList<>();
-    private final Map<String, Double> gapsByHeight = new HashMap<>();
+    private final Map<String, Double> lowByHeight = new HashMap<>();
 
     StandingResolver(Reader reader, CarFacts car) {
         this.reader = reader;
@@ -75,7 +75,8 @@ final class StandingResolver {
         }
         Optional<PlaceFacts> place = place(visit);
         Optional<SlabFacts> slab = place.flatMap(PlaceFacts::slabId).flatMap(id -> reader.read(new FactKey<>(SlabFacts.class, id)));
-        return new Standing(car, visit, stage, setup, dolly, lift, hoist, withGaps(supports), stillFast(setup), place, slab, missing);
+        return new Standing(car, visit, stage, setup, dolly, lift, hoist, withGaps(supports, dolly, setup), stillFast(setup), place, slab,
+                missing);
     }
 
     private <T extends Fact> Optional<T> find(Class<T> type, Optional<String> id, String what) {
@@ -121,16 +122,24 @@ final class StandingResolver {
         }
         Holder holder = holder(contact, dolly, lift);
         Optional<String> fixturePad = holder instanceof Holder.OnFixture on ? on.fixture().padId() : Optional.empty();
-        Optional<StockFacts.Pad> pad = contact.padId().or(() -> fixturePad).flatMap(id ->
-                reader.read(new FactKey<>(StockFacts.Pad.class, id)));
+        Optional<String> padId = contact.padId().or(() -> fixturePad);
+        Optional<StockFacts.Pad> pad = padId.flatMap(id -> reader.read(new FactKey<>(StockFacts.Pad.class, id)));
+        if (padId.isPresent() && pad.isEmpty()) {
+            missing.add(contact.name() + ": what its pad is (the file names one that is not in stock)");
+        }
         Hold hold = contact.hold().orElseGet(() -> holder instanceof Holder.OnFixture on ? on.fixture().hold() : Hold.RESTS);
-        Optional<ShimStackFacts> shims = contact.shims().or(() -> mount.flatMap(MountFacts::onDolly));
-        Compliance compliance = compliance(contact, holder, pad);
+        Optional<ShimStackFacts> shims = contact.shims().or(() -> mount.filter(m -> setup.kind() == CarrierKind.DOLLY)
+                .flatMap(MountFacts::onDolly));
+        Compliance compliance = compliance(contact, holder, padId.isPresent(), pad);
         Vec3 inCarrier = Carriers.toCarrier(onCar.get(), setup);
+        Vec3 normal = Carriers.turn(contact.normal(), setup);
         Optional<Double> gap = contact.gap().map(Value::si);
-        gapByHeight(holder, dolly, pad, shims, inCarrier).ifPresent(g -> gapsByHeight.put(contact.id(), g));
-        return Optional.of(new Support(contact.id(), contact.name(), onCar.get(), inCarrier, contact.normal(), hold, mount, liftPoint,
-                holder, pad, compliance.value(), compliance.assumed(), gap.orElse(0.0), gap.isPresent(), shims));
+        Support support = new Support(contact.id(), contact.name(), onCar.get(), inCarrier, normal, hold, mount, liftPoint, holder, pad,
+                compliance.value(), compliance.assumed(), gap.orElse(0.0), gap.isPresent() ? GapFrom.MEASURED : GapFrom.NOTHING, shims);
+        // A height is short by the part of it that lies along the push; of a stop at the side no height tells the gap.
+        low(support, dolly, setup).filter(low -> support.holdsUp())
+                .ifPresent(low -> lowByHeight.put(contact.id(), low * normal.z()));
+        return Optional.of(support);
     }
 
     private Holder holder(ContactFacts contact, Optional<DollyFacts> dolly, Optional<GearFacts.Lift> lift) {
@@ -158,11 +167,15 @@ final class StandingResolver {
         return new Holder.Unknown();
     }
 
-    private static Compliance compliance(ContactFacts contact, Holder holder, Optional<StockFacts.Pad> pad) {
+    private static Compliance compliance(ContactFacts contact, Holder holder, boolean padNamed, Optional<StockFacts.Pad> pad) {
         if (contact.compliance().isPresent()) {
             return new Compliance(contact.compliance().get().si(), false);
         }
-        Compliance soft = pad.map(Compliances::ofPad).orElseGet(() -> new Compliance(Compliances.BARE_STEEL, true));
+        Compliance soft = pad.map(Compliances::ofPad)
+                .orElseGet(() -> new Compliance(padNamed ? Compliances.UNKNOWN_PAD : Compliances.BARE_STEEL, true));
+        if (holder instanceof Holder.OnFixture on && on.fixture().stiffness().isPresent()) {
+            return soft.plus(new Compliance(1 / on.fixture().stiffness().get().si(), false));
+        }
         if (holder instanceof Holder.OnArm on) {
             Compliance armAlone = Compliances.ofStiffness(on.arm().stiffness(), Compliances.UNKNOWN_ARM);
             return armAlone.plus(Compliances.ofStiffness(on.arm().padStiffness(), Compliances.UNKNOWN_PAD));
@@ -177,30 +190,64 @@ final class StandingResolver {
      * Returns the supports with the gaps that follow from heights, when nobody measured a gap and the heights of all are known. Measured
      * gaps count from where the others touch, heights from the floor: the two are never mixed, nor heights with none.
      */
-    private List<Support> withGaps(List<Support> supports) {
+    private List<Support> withGaps(List<Support> supports, Optional<DollyFacts> dolly, SetupFacts setup) {
         boolean measured = supports.stream().anyMatch(Support::gapKnown);
-        if (measured || gapsByHeight.size() < supports.size()) {
+        if (measured || lowByHeight.size() < supports.size()) {
             return supports;
         }
-        return supports.stream().map(support -> support.withGap(gapsByHeight.get(support.contactId()))).toList();
+        GapFrom from = gapFrom(dolly, setup);
+        return supports.stream().map(support -> support.withGap(lowByHeight.get(support.contactId()), from)).toList();
+    }
+
+    private static GapFrom gapFrom(Optional<DollyFacts> dolly, SetupFacts setup) {
+        if (setup.kind() == CarrierKind.CHASSIS) {
+            return setup.shimTarget().filter(SetupFacts.ShimTarget.AS_FOUND::equals).map(target -> GapFrom.STACKS_AS_FOUND)
+                    .orElse(GapFrom.STACKS_BY_DRAWING);
+        }
+        return dolly.flatMap(DollyFacts::heights).map(taken -> switch (taken) {
+            case STANDING -> GapFrom.STANDING_DOLLY;
+            case DRAWING -> GapFrom.DRAWING;
+        }).orElse(GapFrom.TAKEN_AS_STANDING);
     }
 
     /**
-     * Returns by how much a support is low: height of the mount less the height of what stands below it. Only the twist of these numbers
-     * acts on the forces, a common offset or slope does not.
+     * Returns by how much a support is low, m, as far as heights or stacks tell. Only the twist of these numbers acts on the forces, a
+     * common offset or slope does not.
      */
-    private static Optional<Double> gapByHeight(Holder holder, Optional<DollyFacts> dolly, Optional<StockFacts.Pad> pad,
-            Optional<ShimStackFacts> shims, Vec3 inCarrier) {
-        if (!(holder instanceof Holder.OnFixture on) || on.fixture().height().isEmpty()) {
+    private static Optional<Double> low(Support support, Optional<DollyFacts> dolly, SetupFacts setup) {
+        if (support.holder() instanceof Holder.OnChassis on) {
+            return setup.kind() == CarrierKind.CHASSIS ? lowOnChassis(support, on.mount(), setup) : Optional.empty();
+        }
+        return lowOnFixture(support, dolly);
+    }
+
+    /**
+     * Returns by how much the stack on the chassis is short. As found: shell and chassis had settled onto the stacks that were found, so
+     * the faces lie as far apart as those were high. By the drawing: the faces lie where the places of the two mounts say; where one
+     * mount stands for both, they meet.
+     */
+    private static Optional<Double> lowOnChassis(Support support, MountFacts below, SetupFacts setup) {
+        Optional<Double> now = support.shims().flatMap(ShimStackFacts::height);
+        Optional<Double> wanted = setup.shimTarget().flatMap(target -> switch (target) {
+            case AS_FOUND -> support.mount().flatMap(MountFacts::asFound).flatMap(ShimStackFacts::height);
+            case DRAWING -> below.position().map(spot -> support.onCar().z() - spot.at().z());
+            case MEASURED -> Optional.<Double>empty();
+        });
+        return wanted.flatMap(height -> now.map(stack -> height - stack));
+    }
+
+    /** Returns height of the mount less the height of what stands below it. */
+    private static Optional<Double> lowOnFixture(Support support, Optional<DollyFacts> dolly) {
+        if (!(support.holder() instanceof Holder.OnFixture on) || on.fixture().height().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Vec3> node = on.fixture().nodeId().flatMap(id -> dolly.flatMap(d -> d.node(id))).flatMap(n -> n.at());
-        Optional<Double> stack = shims.isPresent() ? shims.get().height() : Optional.of(0.0);
-        Optional<Double> padHeight = pad.isPresent() ? pad.get().thickness().map(v -> v.si()) : Optional.of(0.0);
-        if (node.isEmpty() || stack.isEmpty() || padHeight.isEmpty()) {
+        Optional<Vec3> base = dolly.flatMap(d -> d.base(on.fixture()));
+        Optional<Double> stack = support.shims().isPresent() ? support.shims().get().height() : Optional.of(0.0);
+        Optional<Double> padHeight = support.pad().isPresent() ? support.pad().get().thickness().map(Value::si) : Optional.of(0.0);
+        if (base.isEmpty() || stack.isEmpty() || padHeight.isEmpty()) {
             return Optional.empty();
         }
-        double top = node.get().z() + on.fixture().height().get().si() + padHeight.get() + stack.get();
-        return Optional.of(inCarrier.z() - top);
+        double top = base.get().z() + on.fixture().height().get().si() + padHeight.get() + stack.get();
+        return Optional.of(support.inCarrier().z() - top);
     }
 }

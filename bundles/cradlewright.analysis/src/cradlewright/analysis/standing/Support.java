@@ -6,6 +6,7 @@ import cradlewright.analysis.facts.LiftPointFacts;
 import cradlewright.analysis.facts.MountFacts;
 import cradlewright.analysis.facts.ShimStackFacts;
 import cradlewright.analysis.facts.StockFacts;
+import cradlewright.analysis.facts.Value;
 import cradlewright.mechanics.geometry.Vec3;
 import java.util.Optional;
 
@@ -16,26 +17,52 @@ import java.util.Optional;
  * @param name for example 2L
  * @param onCar the place in the axes of the marks
  * @param inCarrier the same place in the axes of the carrier
- * @param normal direction of the push on the piece, of length one
+ * @param normal direction of the push on the piece, of length one, in the axes of the carrier
  * @param hold how it holds
  * @param mount the body mount that rests there
  * @param liftPoint the lift point that rests there
  * @param holder what is below or above
  * @param pad the soft pad in between
- * @param compliance in m/N
+ * @param compliance along the push, in m/N
  * @param complianceAssumed whether the compliance is only assumed
- * @param gap by how much the support is low before anything settles, in m; only differences between supports count
- * @param gapKnown whether the gap was measured or follows from heights that are all known, of every support
+ * @param gap by how much the support is low along its push before anything settles, in m; only differences between supports count
+ * @param gapFrom where the gap comes from
  * @param shims the shims in between
  */
 public record Support(String contactId, String name, Vec3 onCar, Vec3 inCarrier, Vec3 normal, Hold hold, Optional<MountFacts> mount,
         Optional<LiftPointFacts> liftPoint, Holder holder, Optional<StockFacts.Pad> pad, double compliance, boolean complianceAssumed,
-        double gap, boolean gapKnown, Optional<ShimStackFacts> shims) {
+        double gap, GapFrom gapFrom, Optional<ShimStackFacts> shims) {
+
+    /** Friction of a pad on painted steel: common practice, no source. */
+    public static final double FRICTION = 0.3;
+    /** Rise of the push below which a support is a stop at the side and holds nothing up: it leans by more than 60 degrees. */
+    private static final double STOP_AT_THE_SIDE = 0.5;
+
 
     /** Returns this support with a gap that is known, m. */
-    Support withGap(double known) {
+    Support withGap(double known, GapFrom from) {
         return new Support(contactId, name, onCar, inCarrier, normal, hold, mount, liftPoint, holder, pad, compliance, complianceAssumed,
-                known, true, shims);
+                known, from, shims);
+    }
+
+    /** Tells whether the gap was measured or follows from heights that are all known, of every support. */
+    public boolean gapKnown() {
+        return gapFrom != GapFrom.NOTHING;
+    }
+
+    /** Returns how hard it may be pulled, N; nothing when nobody said, or it is not on a fixture. */
+    public Optional<Value> pull() {
+        return holder instanceof Holder.OnFixture on ? on.fixture().capacity() : Optional.empty();
+    }
+
+    /** Tells whether it pushes straight up. */
+    public boolean upright() {
+        return normal.equals(Vec3.UP);
+    }
+
+    /** Tells whether it carries, even if its push leans; a stop at the side or a clamp above does not. */
+    public boolean holdsUp() {
+        return normal.z() > STOP_AT_THE_SIDE;
     }
 
     /** Returns the condition of the place on the car; not looked at when nothing is named there. */

@@ -1,7 +1,9 @@
 package cradlewright.analysis.change;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.SettingsFacts;
@@ -20,7 +22,8 @@ class PartOffTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 31);
 
     private static VisitFacts visit(String id, LocalDate from, LocalDate to) {
-        return new VisitFacts(id, id, Optional.of("stage"), Optional.empty(), Optional.ofNullable(from), Optional.ofNullable(to));
+        return new VisitFacts(id, id, Optional.of("stage"), Optional.empty(), Optional.ofNullable(from), Optional.ofNullable(to),
+                Optional.empty());
     }
 
     private static ShopSnapshot shop() {
@@ -73,5 +76,15 @@ class PartOffTest {
 
     private static List<String> current(CarFacts car, LocalDate day) {
         return PartOffQuestion.current(car, day).stream().map(VisitFacts::id).toList();
+    }
+
+    @Test
+    void whatSomebodySaidGoesBeforeTheDays() {
+        VisitFacts over = new VisitFacts("v", "v", Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(DAY.minusDays(1)),
+                Optional.of(true));
+        VisitFacts here = new VisitFacts("v", "v", Optional.empty(), Optional.empty(), Optional.of(DAY), Optional.empty(),
+                Optional.of(false));
+        assertTrue(over.on(DAY));
+        assertFalse(here.on(DAY));
     }
 }

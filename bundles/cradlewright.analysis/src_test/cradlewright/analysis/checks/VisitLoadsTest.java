@@ -12,11 +12,11 @@ import org.junit.jupiter.api.Test;
 
 class VisitLoadsTest {
 
-    private static final Situation JOINT = new Situation("joint", "joint", Situation.Kind.JOINT, 1.4, Optional.empty(),
+    private static final Situation JOINT = new Situation("joint", Optional.empty(), "joint", Situation.Kind.JOINT, 1.4, Optional.empty(),
             Optional.empty(), 0);
 
     private static Loads loads(Situation situation, Carried... carried) {
-        return new Loads(situation, Loads.Outcome.FOUND, "", List.of(carried), List.of(), List.of());
+        return new Loads(situation, Loads.Outcome.FOUND, "", List.of(carried), List.of(), List.of(), List.of());
     }
 
     private static Carried carried(String id, double force, double low, double high) {

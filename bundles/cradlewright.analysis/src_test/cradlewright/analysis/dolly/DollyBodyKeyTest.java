@@ -104,4 +104,12 @@ class DollyBodyKeyTest {
         assertTrue(body(dolly, BAR).frame().isPresent());
         assertEquals(47.1 + 7.85, body(dolly, BAR).mass(), 1e-9);
     }
+
+    @Test
+    void aCastorWithoutMassIsNamedUnlessTheDollyWasWeighed() {
+        SteelDolly dolly = rectangle("bar").castor("castor 1L", "a", Optional.empty());
+        assertEquals(List.of("castor 1L: mass of its type (weigh one, or weigh the whole dolly)"), body(dolly, BAR).missing());
+        dolly.mass = value(60);
+        assertEquals(List.of(), body(dolly, BAR).missing());
+    }
 }

@@ -168,13 +168,13 @@ class CarImporterTest {
     }
 
     @Test
-    void theCarrierOfAContactIsKeptByItsIdEvenWhenTheShopDoesNotHaveIt() {
+    void carrierAndPadOfAContactAreKeptByTheirIdEvenWhenTheShopDoesNotHaveThem() {
         Contact contact = FIXTURES.createContact();
         contact.setStand(lost(FIXTURES.createStand(), "stand-7"));
         contact.setPad(lost(StockFactory.eINSTANCE.createPadType(), "pad"));
         ContactFacts facts = onlyContact(contact);
         assertEquals(Optional.of("stand-7"), facts.carrierId());
-        assertEquals(Optional.empty(), facts.padId());
+        assertEquals(Optional.of("pad"), facts.padId());
     }
 
     @Test

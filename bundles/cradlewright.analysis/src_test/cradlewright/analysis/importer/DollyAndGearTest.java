@@ -74,8 +74,10 @@ class DollyAndGearTest {
         assertEquals(DollyFacts.Build.OWN, facts.build());
         assertEquals(Optional.empty(), facts.mass());
         assertEquals(new Examination(Optional.empty(), Optional.empty(), Optional.empty()), facts.examination());
-        assertEquals(List.of(new FixtureFacts("f", "fixture 1", Optional.empty(), Optional.empty(), Vec3.ZERO, Optional.empty(),
-                Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty())), facts.fixtures());
+        assertEquals(List.of(new FixtureFacts("f", "fixture 1", Optional.empty(), Optional.empty(), Optional.empty(), Vec3.ZERO,
+                Optional.empty(),
+                Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty(), Optional.empty())),
+                facts.fixtures());
         assertEquals(List.of(new CastorFacts("c", "castor 1", Optional.empty(), Optional.empty(), false, CastorFacts.Brake.NONE)),
                 facts.castors());
     }

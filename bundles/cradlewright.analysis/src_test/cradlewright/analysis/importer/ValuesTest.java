@@ -91,4 +91,11 @@ class ValuesTest {
         assertEquals(true, Values.count(null).isEmpty());
         assertEquals(0, Values.si(Measured.parse("0 kg", Dimension.MASS)).orElseThrow().si());
     }
+
+    @Test
+    void aPlaceIsOffByWhatItsSourceIsWorth() {
+        assertEquals(0.1, Values.spot(Position.parse("1250 -450 300 mm guessed")).orElseThrow().u());
+        assertEquals(0.03, Values.spot(Position.parse("1250 -450 300 mm like another car")).orElseThrow().u());
+        assertEquals(0.005, Values.spot(Position.parse("1250 -450 300 mm drawing")).orElseThrow().u());
+    }
 }

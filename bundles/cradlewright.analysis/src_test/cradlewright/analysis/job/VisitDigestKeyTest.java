@@ -64,7 +64,7 @@ class VisitDigestKeyTest {
                 Optional.of("type"), true, CastorFacts.Brake.NONE)).toList();
         return new DollyFacts("dolly", "dolly 1", DollyFacts.Build.BOUGHT, Optional.of(VisitShop.measured(60)), Optional.empty(),
                 Optional.empty(), new Examination(Optional.empty(), Optional.empty(), due), List.of(), List.of(), List.of(), all, List.of(),
-                List.of(), List.of());
+                List.of(), List.of(), Optional.empty());
     }
 
     private static StockFacts.CastorType castor(double rated) {

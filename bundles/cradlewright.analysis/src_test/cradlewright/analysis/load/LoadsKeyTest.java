@@ -5,11 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.Hold;
 import cradlewright.analysis.facts.PartFacts;
+import cradlewright.analysis.facts.PropFacts;
+import cradlewright.analysis.facts.SettingsFacts;
+import cradlewright.analysis.facts.Spot;
 import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.facts.WorkPointFacts;
 import cradlewright.analysis.testshop.SteelDolly;
 import cradlewright.analysis.testshop.VisitShop;
+import cradlewright.mechanics.coupled.CoupledSolution;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.quantity.Source;
 import java.util.List;
@@ -223,7 +230,7 @@ class LoadsKeyTest {
     }
 
     /** Two rails of flat bar 50 mm by 20 mm and 2 m long between castors, six fixtures; the dolly is soft when it has its members. */
-    private static VisitShop soft(boolean withMembers) {
+    private static VisitShop soft(boolean withMembers, Optional<DollyFacts.Heights> heights) {
         SteelDolly dolly = new SteelDolly("dolly");
         VisitShop shop = new VisitShop(CarrierKind.DOLLY).part("body", 800, 0, 0, 1)
                 .with(new StockFacts.Flat("bar", "bar", Optional.of(VisitShop.measured(0.05)), Optional.of(VisitShop.measured(0.02))));
@@ -241,7 +248,8 @@ class LoadsKeyTest {
             dolly.member("left front", "L0", "L1", "bar").member("left rear", "L1", "L2", "bar").member("right front", "R0", "R1", "bar")
                     .member("right rear", "R1", "R2", "bar").member("front", "L0", "R0", "bar").member("rear", "L2", "R2", "bar");
         }
-        dolly.mass = withMembers ? Optional.empty() : Optional.of(VisitShop.measured(47.1));
+        dolly.mass = Optional.of(VisitShop.measured(47.1));
+        dolly.heights = heights;
         shop.dolly = Optional.of("dolly");
         return shop.with(dolly.facts());
     }
@@ -259,14 +267,15 @@ class LoadsKeyTest {
         double middle = (half - 2e6 * v) / (3 + 2e6 * s);
         double end = (half - middle) / 2;
         assertEquals(299.8, middle, 0.1, "the closed form itself, worked out by hand");
-        assertArrayEquals(new double[] {end, middle, end, end, middle, end}, supports(rest(soft(true))), 1e-3 * end);
+        assertArrayEquals(new double[] {end, middle, end, end, middle, end},
+                supports(rest(soft(true, Optional.of(DollyFacts.Heights.DRAWING)))), 1e-3 * end);
     }
 
     @Test
     void aRigidDollyWouldHideThat() {
         double third = 400 * G / 3;
-        assertArrayEquals(new double[] {third, third, third, third, third, third}, supports(rest(soft(false))), 1e-3);
-        double middle = rest(soft(true)).support("sL1").orElseThrow().force();
+        assertArrayEquals(new double[] {third, third, third, third, third, third}, supports(rest(soft(false, Optional.empty()))), 1e-3);
+        double middle = rest(soft(true, Optional.of(DollyFacts.Heights.DRAWING))).support("sL1").orElseThrow().force();
         assertTrue(Math.abs(middle - third) > 0.2 * third, () -> middle + " against " + third);
     }
 
@@ -274,8 +283,8 @@ class LoadsKeyTest {
     void aSoftDollyStillWeighsWhatItWeighs() {
         // 6 m of bar at 7.85 kg/m are 47.1 kg.
         double even = (800 + 47.1) * G / 4;
-        assertArrayEquals(new double[] {even, even, even, even}, castors(rest(soft(true))), 1e-3);
-        Loads factored = ask(soft(true), "rest", true);
+        assertArrayEquals(new double[] {even, even, even, even}, castors(rest(soft(true, Optional.of(DollyFacts.Heights.DRAWING)))), 1e-3);
+        Loads factored = ask(soft(true, Optional.of(DollyFacts.Heights.DRAWING)), "rest", true);
         assertEquals((1.5 * 800 + 1.35 * 47.1) * G, factored.castors().stream().mapToDouble(Carried::force).sum(), 1e-3);
         assertEquals(6, factored.members().size());
     }
@@ -313,5 +322,189 @@ class LoadsKeyTest {
     void aBalancePointOutsideFalls() {
         assertEquals(Loads.Outcome.FALLS, rest(rectangle(-0.95, 0)).outcome());
         assertEquals(Loads.Outcome.FALLS, rest(rectangle(0, 0.51)).outcome());
+    }
+
+    @Test
+    void whatTheEmptyDollySagsIsInHeightsThatWereMeasuredOnIt() {
+        // As above without v: the rail has sagged by itself when its fixtures were measured. P_end - P_middle = k s P_middle.
+        double inertia = 0.02 * Math.pow(0.05, 3) / 12;
+        double s = 8 / (48 * 210e9 * inertia) + 2 / (4 * 81e9 * 0.02 * 0.05 * 5 / 6);
+        double middle = 400 * G / (3 + 2e6 * s);
+        double end = (400 * G - middle) / 2;
+        double[] expected = {end, middle, end, end, middle, end};
+        for (Optional<DollyFacts.Heights> taken : List.of(Optional.of(DollyFacts.Heights.STANDING), Optional.<DollyFacts.Heights>empty())) {
+            Loads loads = rest(soft(true, taken));
+            assertArrayEquals(expected, supports(loads), 1e-3 * end);
+            double even = (800 + 47.1) * G / 4;
+            assertArrayEquals(new double[] {even, even, even, even}, castors(loads), 1e-3);
+            // The members still hold the own weight, 1.35 times (EN 1990 Table A1.2(B), from memory).
+            Loads factored = ask(soft(true, taken), "rest", true);
+            assertEquals((1.5 * 800 + 1.35 * 47.1) * G, factored.castors().stream().mapToDouble(Carried::force).sum(), 1e-3);
+        }
+        assertTrue(middle - 299.8 > 10, () -> "the own weight must matter in this case, middle " + middle);
+    }
+
+    @Test
+    void feelersAreLaidWhileTheDollyStands() {
+        VisitShop drawing = soft(true, Optional.of(DollyFacts.Heights.DRAWING));
+        drawing.touches.forEach(touch -> touch.low(0));
+        assertArrayEquals(supports(rest(soft(true, Optional.of(DollyFacts.Heights.STANDING)))), supports(rest(drawing)), 1e-6);
+    }
+
+    @Test
+    void aFixtureOnAMemberCarriesLikeOneOnANodeThere() {
+        VisitShop nodes = soft(true, Optional.empty());
+        SteelDolly dolly = new SteelDolly("dolly");
+        dolly.mass = Optional.of(VisitShop.measured(47.1));
+        for (String side : List.of("L", "R")) {
+            double y = side.equals("L") ? -0.5 : 0.5;
+            dolly.node(side + 0, -1, y, 0.2).node(side + 2, 1, y, 0.2).member("rail " + side, side + 0, side + 2, "bar");
+            dolly.fixture("fix" + side + 0, side + 0, Optional.empty()).fixtureOn("fix" + side + 1, "rail " + side, 1)
+                    .fixture("fix" + side + 2, side + 2, Optional.empty());
+            dolly.castor("c" + side + 0, side + 0, Optional.empty()).castor("c" + side + 2, side + 2, Optional.empty());
+        }
+        dolly.member("front", "L0", "R0", "bar").member("rear", "L2", "R2", "bar");
+        VisitShop members = soft(true, Optional.empty()).with(dolly.facts());
+        assertArrayEquals(supports(rest(nodes)), supports(rest(members)), 1e-6);
+        SteelDolly beyond = new SteelDolly("dolly").node("a", -1, 0, 0.2).node("b", 1, 0, 0.2).member("rail", "a", "b", "bar")
+                .fixtureOn("fixL0", "rail", 2.1);
+        missing(soft(true, Optional.empty()).with(beyond.facts()), "sL0: where along its member the fixture stands");
+    }
+
+    /** 4000 N in a channel of faces at 45 degrees, balance point in its middle plane. */
+    private static VisitShop channel(double lean) {
+        VisitShop shop = rectangle(0, 0);
+        for (VisitShop.Touch touch : shop.touches) {
+            double inward = touch == shop.touches.get(0) || touch == shop.touches.get(3) ? 1 : -1;
+            touch.pushes(0, inward * Math.sin(lean), Math.cos(lean));
+        }
+        return shop;
+    }
+
+    @Test
+    void facesThatLeanShareByTheirGiveAndPressHarderWithoutFriction() {
+        // A face sinks by u: N = k u cos a, T = (k / 3) u sin a, N cos a + T sin a = W / 4. At 45 degrees N = 1060.660 N, T = N / 3.
+        // Without friction N = W / (4 cos a) = 1414.214 N (equilibrium by hand).
+        Loads loads = rest(channel(Math.PI / 4));
+        assertArrayEquals(new double[] {1060.660, 1060.660, 1060.660, 1060.660}, supports(loads), 1e-3);
+        loads.supports().forEach(carried -> assertEquals(353.553, carried.shear(), 1e-3));
+        loads.supports().forEach(carried -> assertTrue(carried.high() >= 1414.213, carried::toString));
+    }
+
+    @Test
+    void facesOfUnlikeLeanAndHeightBalanceThreeForces() {
+        // Lami: the weight, left pushes 30 degrees and right pushes 50 degrees off upright meet in one line, so that each left pair
+        // carries W sin 50 / sin 80 and each right pair W sin 30 / sin 80. Left at (-0.5, 0), right at (0.5, 0.2):
+        // t sin 30 + u sin 50 = 1, t cos 30 - u cos 50 = 0.2 give t = 0.808274 m, the line at y = -0.5 + t sin 30 = -0.095863 m.
+        double a = Math.toRadians(30);
+        double b = Math.toRadians(50);
+        double t = (Math.cos(b) + 0.2 * Math.sin(b)) / Math.sin(a + b);
+        VisitShop shop = rectangle(0, -0.5 + t * Math.sin(a));
+        for (int i : new int[] {0, 3}) {
+            shop.touches.get(i).pushes(0, Math.sin(a), Math.cos(a));
+        }
+        for (int i : new int[] {1, 2}) {
+            shop.touches.get(i).at(i == 1 ? -0.9 : 0.9, 0.5, 0.2).pushes(0, -Math.sin(b), Math.cos(b));
+        }
+        for (double turned : new double[] {0, Math.toRadians(37)}) {
+            shop.heading = turned;
+            ContactSetting setting = shop.read(new SettingKey("car", "visit", SettingKey.Sideways.FREE, true)).orElseThrow();
+            CoupledSolution solution = setting.problem(Situation.atRest()).solve();
+            double left = 2000 * Math.sin(b) / Math.sin(a + b);
+            double right = 2000 * Math.sin(a) / Math.sin(a + b);
+            assertArrayEquals(new double[] {left, right, right, left},
+                    List.of("FL", "FR", "RR", "RL").stream().mapToDouble(solution::force).toArray(), 1e-3);
+        }
+    }
+
+    /** 3500 N half way between lines of supports at 0 and 1.8 m on a rigid dolly, a prop 1.1 m behind the rear line if wanted. */
+    private static VisitShop overhang(Optional<PropFacts> prop, Hold front) {
+        SteelDolly dolly = new SteelDolly("dolly");
+        dolly.mass = Optional.of(VisitShop.measured(1000));
+        dolly.balance = Optional.of(new Vec3(0.9, 0, 0.2));
+        VisitShop shop = new VisitShop(CarrierKind.DOLLY).part("body", 3500 / G, 0.9, 0, 1);
+        shop.dolly = Optional.of("dolly");
+        for (String side : List.of("L", "R")) {
+            double y = side.equals("L") ? -0.5 : 0.5;
+            for (int i = 0; i < 2; i++) {
+                dolly.node(side + i, 1.8 * i, y, 0.2).fixture("fix" + side + i, side + i, Optional.empty());
+                dolly.castor("castor " + side + i, side + i, Optional.empty());
+                VisitShop.Touch touch = shop.touch("s" + side + i).at(1.8 * i, y, 0.5).on("fix" + side + i).stiff(1e7);
+                if (i == 0) {
+                    touch.holds(front);
+                }
+            }
+        }
+        prop.ifPresent(dolly.props::add);
+        shop.workPoints.add(new WorkPointFacts("tail", "tail", Optional.of(new Spot(new Vec3(2.9, 0, 0.5), 0)), Optional.empty(),
+                Optional.of(WorkPointFacts.Kind.STAND_ON)));
+        return shop.with(dolly.facts());
+    }
+
+    private static PropFacts prop(boolean fitted, Optional<String> node) {
+        return new PropFacts("prop", "tail prop", Optional.of(new Vec3(2.9, 0, 0.5)), fitted, Optional.empty(), Optional.empty(), node);
+    }
+
+    @Test
+    void aPropTakesNothingAtRestAndItsPartOfWhatComesAfter() {
+        VisitShop shop = overhang(Optional.of(prop(true, Optional.of("R1"))), Hold.RESTS);
+        assertArrayEquals(new double[] {875, 875, 875, 875}, supports(rest(shop)), 1e-3);
+        assertEquals(0, rest(shop).props().get(0).force(), 1e-3);
+        // What comes on: lines of 2e7 N/m at 0 and 1.8 m, the prop of 1e7 N/m at 2.9 m, P = 120 g at 2.9 m on a rigid body u = z + a x:
+        // sum k (z + a x) = P, sum k x (z + a x) = 2.9 P.
+        double p = 120 * G;
+        double k0 = 5e7;
+        double k1 = 2e7 * 1.8 + 1e7 * 2.9;
+        double k2 = 2e7 * 1.8 * 1.8 + 1e7 * 2.9 * 2.9;
+        double z = p * (k2 - 2.9 * k1) / (k0 * k2 - k1 * k1);
+        double a = p * (2.9 * k0 - k1) / (k0 * k2 - k1 * k1);
+        Loads stood = ask(shop, "tail", false);
+        assertArrayEquals(new double[] {875 + 1e7 * z, 875 + 1e7 * (z + 1.8 * a), 875 + 1e7 * z, 875 + 1e7 * (z + 1.8 * a)},
+                supports(stood), 1e-2);
+        assertEquals(1e7 * (z + 2.9 * a), stood.props().get(0).force(), 1e-2);
+        // Without it, or with one that is not in place, the front loses P 1.1 / 1.8.
+        assertEquals(875 - p * 1.1 / 1.8 / 2, ask(overhang(Optional.of(prop(false, Optional.of("R1"))), Hold.RESTS), "tail", false)
+                .support("sL0").orElseThrow().force(), 1e-3);
+        assertEquals(List.of(), rest(overhang(Optional.empty(), Hold.RESTS)).props());
+    }
+
+    @Test
+    void aPropWithoutItsPlaceIsNamed() {
+        PropFacts nowhere = new PropFacts("prop", "tail prop", Optional.empty(), true, Optional.empty(), Optional.empty(),
+                Optional.empty());
+        missing(overhang(Optional.of(nowhere), Hold.RESTS), "tail prop: where it touches");
+        missing(overhang(Optional.of(prop(true, Optional.of("gone"))), Hold.RESTS), "tail prop: the node of the dolly");
+    }
+
+    @Test
+    void aBoltOfUnknownPullIsNotCountedOn() {
+        // 3500 N at half way of 1.8 m allow 2863.636 N at the tail (statics); 400 kg press 3922.66 N there.
+        VisitShop heavy = overhang(Optional.empty(), Hold.BOLTED);
+        heavy.settings = heavier(400);
+        Situation tail = heavy.read(new SituationsKey("car", "visit")).stream().filter(s -> s.id().equals("tail"))
+                .findFirst().orElseThrow();
+        Loads loads = heavy.read(new LoadsKey("car", "visit", tail, false));
+        assertEquals(Loads.Outcome.MISSING, loads.outcome(), loads.reason());
+        assertTrue(loads.reason().contains("sL0: how hard its bolt may be pulled"), loads.reason());
+        assertArrayEquals(new double[] {875, 875, 875, 875}, supports(rest(heavy)), 1e-3);
+    }
+
+    @Test
+    void whatOthersCarryWhenSuchABoltLetsGoIsWithinTheEnds() {
+        // Four bolted corners, one set 4 mm low: held it pulls (1000 - 1000 = 0 at 4 mm, so 8 mm pull 1000 N); let go its neighbours
+        // carry 2000 N each (closed form of one shim too thin).
+        VisitShop bolted = rectangle(0, 0);
+        bolted.touches.forEach(touch -> touch.holds(Hold.BOLTED));
+        bolted.touches.get(0).low(0.008);
+        Loads loads = rest(bolted);
+        assertArrayEquals(new double[] {-1000, 3000, -1000, 3000}, supports(loads), 1e-3);
+        assertTrue(loads.support("FR").orElseThrow().low() <= 2000.001, () -> loads.supports().toString());
+        assertTrue(loads.support("FL").orElseThrow().high() >= -0.001, () -> loads.supports().toString());
+    }
+
+    private static SettingsFacts heavier(double person) {
+        SettingsFacts common = SettingsFacts.commonPractice();
+        return new SettingsFacts(person, common.leanForce(), common.barForce(), common.requiredRatio(), common.tightMargin(),
+                common.jointFactor(), common.step(), common.unevenness(), common.slope(), common.walkingSpeed(), common.shimTolerance());
     }
 }

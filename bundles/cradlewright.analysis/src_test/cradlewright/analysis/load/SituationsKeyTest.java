@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.FootFacts;
+import cradlewright.analysis.facts.PropFacts;
 import cradlewright.analysis.facts.Spot;
 import cradlewright.analysis.facts.WorkPointFacts;
 import cradlewright.analysis.testshop.SteelDolly;
@@ -92,5 +93,37 @@ class SituationsKeyTest {
         VisitShop down = new VisitShop(CarrierKind.DOLLY).with(dolly.facts());
         down.dolly = Optional.of("dolly");
         assertEquals(List.of("rest"), ask(down).stream().map(Situation::id).toList());
+    }
+
+    @Test
+    void whereNobodySaidWhichWayAllFourWaysAreAsked() {
+        VisitShop shop = new VisitShop(CarrierKind.STANDS);
+        shop.workPoints.add(new WorkPointFacts("sill", "sill", Optional.of(new Spot(new Vec3(1, 2, 3), 0)), Optional.empty(),
+                Optional.of(WorkPointFacts.Kind.LEAN)));
+        shop.workPoints.add(new WorkPointFacts("boot", "boot", Optional.of(new Spot(new Vec3(1, 2, 3), 0)), Optional.empty(),
+                Optional.of(WorkPointFacts.Kind.STAND_ON)));
+        shop.heading = Math.PI / 2;
+        List<Situation> situations = ask(shop);
+        assertEquals(List.of("rest", "sill.front", "sill.back", "sill.left", "sill.right", "boot"),
+                situations.stream().map(Situation::id).toList());
+        assertEquals("one person leaning at sill, towards the front", situations.get(1).words());
+        assertEquals(Optional.of("sill"), situations.get(1).about());
+        // Turned a quarter from rearward to the right, the front of the car lies to the left of the carrier and its left at the rear.
+        near(new Vec3(0, -400, 0), situations.get(1).push().orElseThrow().force());
+        near(new Vec3(0, 400, 0), situations.get(2).push().orElseThrow().force());
+        near(new Vec3(400, 0, 0), situations.get(3).push().orElseThrow().force());
+        near(new Vec3(-400, 0, 0), situations.get(4).push().orElseThrow().force());
+    }
+
+    @Test
+    void aDollyWithAPropOnTheFloorIsNotRolled() {
+        for (boolean onFloor : new boolean[] {true, false}) {
+            SteelDolly dolly = SteelDolly.square("dolly");
+            dolly.props.add(new PropFacts("prop", "prop", Optional.of(Vec3.ZERO), true, Optional.empty(), Optional.empty(),
+                    onFloor ? Optional.empty() : Optional.of("dolly-n0")));
+            VisitShop shop = new VisitShop(CarrierKind.DOLLY).with(dolly.facts());
+            shop.dolly = Optional.of("dolly");
+            assertEquals(onFloor ? 1 : 6, ask(shop).size());
+        }
     }
 }

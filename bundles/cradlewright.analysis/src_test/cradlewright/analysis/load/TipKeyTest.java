@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.PartFacts;
+import cradlewright.analysis.facts.PropFacts;
 import cradlewright.analysis.facts.Spot;
 import cradlewright.analysis.facts.WorkPointFacts;
 import cradlewright.analysis.testshop.SteelDolly;
@@ -23,6 +24,10 @@ import org.junit.jupiter.api.Test;
 class TipKeyTest {
 
     private static VisitShop shop(double y, Vec3 push) {
+        return shop(y, push, Optional.empty());
+    }
+
+    private static VisitShop shop(double y, Vec3 push, Optional<PropFacts> prop) {
         SteelDolly dolly = new SteelDolly("dolly");
         dolly.mass = Optional.of(VisitShop.measured(90));
         dolly.balance = Optional.of(new Vec3(1.5, 0, 0.3));
@@ -39,6 +44,7 @@ class TipKeyTest {
         }
         shop.workPoints.add(new WorkPointFacts("sill", "sill", Optional.of(new Spot(new Vec3(1.3, 0, 1.3), 0)), Optional.of(push),
                 Optional.of(WorkPointFacts.Kind.LEAN)));
+        prop.ifPresent(dolly.props::add);
         return shop.with(dolly.facts());
     }
 
@@ -97,5 +103,33 @@ class TipKeyTest {
         VisitShop shop = shop(0, new Vec3(0, 1, 0));
         shop.workPoints.clear();
         assertEquals(List.of(), shop.read(new TipKey("car", "visit")));
+    }
+
+    @Test
+    void aPropOnTheDollyHelpsOnItAndOneOnTheFloorHelpsOnTheFloorAsWell() {
+        // A prop 1 m to the right of the middle: on the pads the line over which it goes runs through it and a pad; the front one, since
+        // the balance point lies nearer to it than to the rear one. Line (0.3, 0.45) - (1.3, 1.0): distance of (1.3, 0) is
+        // 1.0 * 1.0 / hypot(1, 0.55) = 0.876216 m; the push right of 400 N acts across it with 1 / hypot(1, 0.55).
+        Vec3 right = new Vec3(0, 1, 0);
+        PropFacts onDolly = new PropFacts("prop", "prop", Optional.of(new Vec3(1.3, 1, 0.8)), true, Optional.empty(), Optional.empty(),
+                Optional.of("p1R"));
+        VisitShop bolted = shop(0, right, Optional.of(onDolly));
+        // Moment about that line: 320 g 0.876216 / (0.5 * 0.876216) = 320 g / 0.5 = 6276.256 N: the push and the weight act in one plane.
+        assertEquals(6276.256, 400 * ask(bolted, TipAnswer.Question.ON_SUPPORTS).ratio(), 1e-3);
+        assertTrue(ask(bolted, TipAnswer.Question.ON_SUPPORTS).over().contains("prop"));
+        assertEquals(1701.077, 400 * ask(bolted, TipAnswer.Question.ON_FLOOR).ratio(), 1e-3);
+        PropFacts onFloor = new PropFacts("prop", "prop", Optional.of(new Vec3(1.3, 1, 0.8)), true, Optional.empty(), Optional.empty(),
+                Optional.empty());
+        assertTrue(400 * ask(shop(0, right, Optional.of(onFloor)), TipAnswer.Question.ON_FLOOR).ratio() > 1701.077 + 100);
+        PropFacts hung = new PropFacts("prop", "prop", Optional.of(new Vec3(1.3, 1, 0.8)), false, Optional.empty(), Optional.empty(),
+                Optional.empty());
+        assertEquals(1701.077, 400 * ask(shop(0, right, Optional.of(hung)), TipAnswer.Question.ON_FLOOR).ratio(), 1e-3);
+    }
+
+    @Test
+    void aFaceThatLeansTipsOverWhereItStands() {
+        VisitShop shop = shop(0, new Vec3(0, 1, 0));
+        shop.touches.forEach(touch -> touch.pushes(0.3, 0.2, 1));
+        assertEquals(2824.315, 400 * ask(shop, TipAnswer.Question.ON_SUPPORTS).ratio(), 1e-3);
     }
 }

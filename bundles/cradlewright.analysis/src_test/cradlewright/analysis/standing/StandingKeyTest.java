@@ -1,5 +1,6 @@
 package cradlewright.analysis.standing;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -10,13 +11,20 @@ import cradlewright.analysis.facts.Condition;
 import cradlewright.analysis.facts.Examination;
 import cradlewright.analysis.facts.GearFacts;
 import cradlewright.analysis.facts.Hold;
+import cradlewright.analysis.facts.MountFacts;
 import cradlewright.analysis.facts.PlaceFacts;
 import cradlewright.analysis.facts.PlacementFacts;
+import cradlewright.analysis.facts.SetupFacts;
 import cradlewright.analysis.facts.ShimFacts;
 import cradlewright.analysis.facts.ShimStackFacts;
 import cradlewright.analysis.facts.SlabFacts;
+import cradlewright.analysis.facts.Spot;
 import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.load.Carried;
+import cradlewright.analysis.load.Loads;
+import cradlewright.analysis.load.LoadsKey;
+import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.testshop.SteelDolly;
 import cradlewright.analysis.testshop.VisitShop;
 import cradlewright.mechanics.geometry.Vec3;
@@ -135,7 +143,7 @@ class StandingKeyTest {
         VisitShop shop = new VisitShop(CarrierKind.STANDS).mount("2R", new Vec3(1, 0.4, 0), Condition.SOUND, Optional.empty())
                 .with(new GearFacts.Trestle("trestle", "trestle", NONE, Optional.empty()))
                 .with(new GearFacts.Strap("strap", "strap", NONE, Optional.empty(), Optional.empty(), GearFacts.Mode.STRAIGHT,
-                Optional.empty()));
+                Optional.empty(), 1));
         shop.touch("A").at(0, 0, 0).on("trestle");
         shop.touch("B").at(0, 0, 0).on("strap");
         shop.touch("C").mount("2R").on("2R").holds(Hold.BOLTED);
@@ -207,5 +215,109 @@ class StandingKeyTest {
         assertEquals(100, weight.guessedMass());
         assertEquals(List.of("engine"), weight.guessed());
         assertEquals(new Weight(List.of(), List.of(), 0, List.of()), shop.read(new WeightKey("car", "gone")));
+    }
+
+    @Test
+    void aHeightIsShortAlongThePushOfItsSupport() {
+        VisitShop shop = onFixtures(true);
+        shop.touches.get(0).pushes(0, 0.6, 0.8);
+        shop.heading = Math.PI / 2;
+        shop.touches.get(1).at(0, -1, 0.5);
+        assertEquals(0.8 * 0.006, support(shop, 0).gap(), 1e-12);
+        assertEquals(0, support(shop, 0).normal().minus(new Vec3(-0.6, 0, 0.8)).norm(), 1e-12, "the push turns with the car");
+        shop.touches.get(0).pushes(0, 1, 0.1);
+        assertFalse(support(shop, 0).gapKnown(), "no height tells the gap of a stop at the side");
+    }
+
+    @Test
+    void whereTheGapComesFromIsTold() {
+        assertEquals(GapFrom.TAKEN_AS_STANDING, support(onFixtures(true), 0).gapFrom());
+        assertEquals(GapFrom.NOTHING, support(onFixtures(false), 0).gapFrom());
+        VisitShop measured = onFixtures(true);
+        measured.touches.get(1).low(0.003);
+        assertEquals(GapFrom.MEASURED, support(measured, 1).gapFrom());
+    }
+
+    @Test
+    void fixtureAndPadGiveInLine() {
+        // Pad 4e-7 m/N (above) and a fixture of 5e6 N/m: 6e-7 m/N.
+        SteelDolly dolly = new SteelDolly("dolly");
+        dolly.stiffness = value(5e6);
+        dolly.node("n1", 0, 0, 0.2).fixture("f1", "n1", Optional.empty());
+        VisitShop shop = new VisitShop(CarrierKind.DOLLY).with(pad(0.01)).with(dolly.facts());
+        shop.dolly = Optional.of("dolly");
+        shop.touch("A").at(0, 0, 0.5).on("f1").pad("pad");
+        assertEquals(6e-7, support(shop, 0).compliance(), 1e-18);
+        shop.touches.get(0).stiff(1e6);
+        assertEquals(1e-6, support(shop, 0).compliance(), 1e-18, "what was measured there goes before");
+    }
+
+    @Test
+    void aPadThatIsNotInStockIsNamedAndNotTakenAsBareSteel() {
+        VisitShop shop = new VisitShop(CarrierKind.STANDS);
+        shop.touch("A").at(0, 0, 0).pad("lost");
+        assertTrue(standing(shop).missing().get(0).startsWith("A: what its pad is"), standing(shop).missing().toString());
+        assertEquals(Compliances.UNKNOWN_PAD, support(shop, 0).compliance());
+    }
+
+    private static ShimStackFacts stack(double metres) {
+        return new ShimStackFacts(List.of(new ShimFacts(Optional.empty(), value(metres), OptionalInt.of(1))));
+    }
+
+    /** Four mounts with the stacks as found, on a chassis whose faces lie 2 mm lower at the first mount only. */
+    private static VisitShop onChassis(Optional<SetupFacts.ShimTarget> target) {
+        double[][] at = {{-0.9, -0.5}, {-0.9, 0.5}, {0.9, 0.5}, {0.9, -0.5}};
+        double[] asFound = {0.0120, 0.0095, 0.0110, 0.0109};
+        VisitShop shop = new VisitShop(CarrierKind.CHASSIS).part("body", 4000 / 9.80665, 0, 0, 0.4);
+        shop.shimTarget = target;
+        for (int i = 0; i < 4; i++) {
+            String name = "m" + i;
+            shop.mounts.add(new MountFacts(name, name, Optional.of(new Spot(new Vec3(at[i][0], at[i][1], 0.5), 0)), Condition.SOUND,
+                    Optional.empty(), Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.of(stack(asFound[i])),
+                    Optional.of(stack(0.033)), Optional.empty()));
+            shop.mounts.add(new MountFacts("c" + i, "c" + i, Optional.of(new Spot(new Vec3(at[i][0], at[i][1], i == 0 ? 0.488 : 0.490), 0)),
+                    Condition.SOUND, Optional.empty(), Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty(),
+                    Optional.empty(), Optional.empty()));
+            shop.touch("s" + i).mount(name).on("c" + i).shims(stack(0.010)).stiff(1e6);
+        }
+        return shop;
+    }
+
+    @Test
+    void onAChassisTheStacksAsFoundLessThoseThereNowTellTheGaps() {
+        // Ten millimetres everywhere against 12.0, 9.5, 11.0 and 10.9 as found.
+        VisitShop shop = onChassis(Optional.of(SetupFacts.ShimTarget.AS_FOUND));
+        double[] gaps = standing(shop).supports().stream().mapToDouble(Support::gap).toArray();
+        assertArrayEquals(new double[] {0.0020, -0.0005, 0.0010, 0.0009}, gaps, 1e-12);
+        assertEquals(GapFrom.STACKS_AS_FOUND, support(shop, 0).gapFrom());
+        // Only the twist acts, 2.0 + 0.5 + 1.0 - 0.9 = 2.6 mm; with 1e6 N/m at each corner it takes 2.6 mm / (4 / k) = 650 N off one
+        // diagonal and puts it on the other: 1000 -+ 650 N (closed form of one shim too thin).
+        Loads loads = shop.read(new LoadsKey("car", "visit", Situation.atRest(), false));
+        assertArrayEquals(new double[] {350, 1650, 350, 1650}, loads.supports().stream().mapToDouble(Carried::force).toArray(), 1e-3);
+        // The same stacks as they were found carry evenly.
+        double[] asFound = {0.0120, 0.0095, 0.0110, 0.0109};
+        for (int i = 0; i < 4; i++) {
+            shop.touches.get(i).shims(stack(asFound[i]));
+        }
+        Loads even = shop.read(new LoadsKey("car", "visit", Situation.atRest(), false));
+        assertArrayEquals(new double[] {1000, 1000, 1000, 1000}, even.supports().stream().mapToDouble(Carried::force).toArray(), 1e-3);
+    }
+
+    @Test
+    void byTheDrawingThePlacesOfBothMountsTellTheGaps() {
+        // 0.500 - 0.488 - 0.010 = 2 mm at the first mount, none at the others.
+        VisitShop shop = onChassis(Optional.of(SetupFacts.ShimTarget.DRAWING));
+        double[] gaps = standing(shop).supports().stream().mapToDouble(Support::gap).toArray();
+        assertArrayEquals(new double[] {0.002, 0, 0, 0}, gaps, 1e-12);
+        assertEquals(GapFrom.STACKS_BY_DRAWING, support(shop, 0).gapFrom());
+    }
+
+    @Test
+    void onAChassisNothingFollowsFromStacksAlone() {
+        assertFalse(support(onChassis(Optional.empty()), 0).gapKnown());
+        assertFalse(support(onChassis(Optional.of(SetupFacts.ShimTarget.MEASURED)), 0).gapKnown());
+        VisitShop uncounted = onChassis(Optional.of(SetupFacts.ShimTarget.AS_FOUND));
+        uncounted.touches.get(2).shims(new ShimStackFacts(List.of(new ShimFacts(Optional.empty(), value(0.01), OptionalInt.empty()))));
+        assertFalse(support(uncounted, 0).gapKnown());
     }
 }

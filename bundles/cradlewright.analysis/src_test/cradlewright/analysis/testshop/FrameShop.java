@@ -180,14 +180,15 @@ public final class FrameShop {
             for (int i = 1; i <= 2; i++) {
                 contacts.add(contact(side + i, at(side, i)));
                 fixtures.add(new FixtureFacts("fixture-" + side + i, "fixture " + side + i, Optional.of(side + i), Optional.empty(),
-                        Vec3.ZERO,
-                        Optional.empty(), Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty()));
+                        Optional.empty(), Vec3.ZERO, Optional.empty(), Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(),
+                        Optional.empty(), Optional.empty()));
             }
         }
         SetupFacts setup = new SetupFacts("setup", "setup", List.of("shell"), CarrierKind.DOLLY, Optional.of("dolly"), Optional.empty(),
                 Optional.empty(),
-                Vec3.ZERO, 0, contacts);
-        VisitFacts visit = new VisitFacts("visit", "visit", Optional.of("stage"), Optional.of("setup"), Optional.empty(), Optional.empty());
+                Vec3.ZERO, 0, contacts, Optional.empty(), SetupFacts.Weather.UNKNOWN);
+        VisitFacts visit = new VisitFacts("visit", "visit", Optional.of("stage"), Optional.of("setup"), Optional.empty(), Optional.empty(),
+                Optional.empty());
         facts.put("car", new CarFacts("car", "Car", true, List.of(shell), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(stage), List.of(setup), List.of(visit), List.of()));
         facts.put("dolly", dolly(fixtures));
@@ -226,7 +227,7 @@ public final class FrameShop {
         members.replaceAll(change);
         members.addAll(more);
         return new DollyFacts("dolly", "dolly", build, Optional.of(measured(1)), Optional.of(new Vec3(1, 0, HEIGHT)), Optional.empty(),
-                SupportShop.examined(), nodes, members, joints, List.of(), feet, fixtures, List.of());
+                SupportShop.examined(), nodes, members, joints, List.of(), feet, fixtures, List.of(), Optional.empty());
     }
 
     private static Vec3 at(String side, int i) {

@@ -257,9 +257,10 @@ public final class RollingShop {
         StageFacts stage = new StageFacts("stage", "stage", List.of("body"), List.of());
         SetupFacts setup = new SetupFacts("setup", "setup", List.of("shell"), CarrierKind.DOLLY, Optional.of("dolly"),
                 Optional.empty(),
-                Optional.empty(), Vec3.ZERO, 0, List.of(contact("A", -0.7, -0.4), contact("B", -0.7, 0.4), contact("C", 0.7, 0)));
+                Optional.empty(), Vec3.ZERO, 0, List.of(contact("A", -0.7, -0.4), contact("B", -0.7, 0.4), contact("C", 0.7, 0)),
+                Optional.empty(), SetupFacts.Weather.UNKNOWN);
         VisitFacts visit = new VisitFacts("visit", "visit", Optional.of("stage"), Optional.of("setup"),
-                Optional.of(SupportShop.TODAY), until);
+                Optional.of(SupportShop.TODAY), until, Optional.empty());
         facts.put("car", new CarFacts("car", "Car", true, List.of(shell), List.of(), List.of(), workPoints, List.of(),
                 List.of(), List.of(),
                 List.of(stage), List.of(setup), List.of(visit), List.of()));
@@ -300,10 +301,10 @@ public final class RollingShop {
             double y = id.equals("A") ? -0.4 : id.equals("B") ? 0.4 : 0;
             nodes.add(new NodeFacts("node-" + id, id, Optional.of(new Vec3(x, y, 0.2))));
             fixtures.add(new FixtureFacts("fixture-" + id, "fixture " + id, Optional.of("node-" + id), Optional.empty(),
-                    Vec3.ZERO,
-                    Optional.empty(), Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty()));
+                    Optional.empty(), Vec3.ZERO, Optional.empty(), Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(),
+                    Optional.empty(), Optional.empty()));
         }
         return new DollyFacts("dolly", "dolly", build, Optional.of(measured(OWN)), Optional.of(new Vec3(0, 0, ownHeight)), plate,
-                SupportShop.examined(), nodes, List.of(), List.of(), wheels, down, fixtures, List.of());
+                SupportShop.examined(), nodes, List.of(), List.of(), wheels, down, fixtures, List.of(), Optional.empty());
     }
 }

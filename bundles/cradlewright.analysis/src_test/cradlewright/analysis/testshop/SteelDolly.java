@@ -9,6 +9,7 @@ import cradlewright.analysis.facts.FootFacts;
 import cradlewright.analysis.facts.Hold;
 import cradlewright.analysis.facts.MemberFacts;
 import cradlewright.analysis.facts.NodeFacts;
+import cradlewright.analysis.facts.PropFacts;
 import cradlewright.analysis.facts.Value;
 import cradlewright.mechanics.geometry.Vec3;
 import java.util.ArrayList;
@@ -25,6 +26,10 @@ public final class SteelDolly {
     public final List<CastorFacts> castors = new ArrayList<>();
     public final List<FootFacts> feet = new ArrayList<>();
     public final List<FixtureFacts> fixtures = new ArrayList<>();
+    public final List<PropFacts> props = new ArrayList<>();
+    public Optional<DollyFacts.Heights> heights = Optional.empty();
+    /** Of the fixtures that are added from now on. */
+    public Optional<Value> stiffness = Optional.empty();
     public Optional<Value> mass = Optional.empty();
     public Optional<Vec3> balance = Optional.empty();
 
@@ -67,9 +72,16 @@ public final class SteelDolly {
 
     /** Adds a fixture on a node, with its height above the node if that is known. */
     public SteelDolly fixture(String fixture, String node, Optional<Value> height) {
-        fixtures.add(new FixtureFacts(fixture, fixture, Optional.of(node), height, Vec3.ZERO, Optional.empty(), Hold.RESTS,
-                Optional.empty(),
-                OptionalInt.empty(), Optional.empty(), Optional.empty()));
+        fixtures.add(new FixtureFacts(fixture, fixture, Optional.of(node), Optional.empty(), height, Vec3.ZERO, Optional.empty(),
+                Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty(), stiffness));
+        return this;
+    }
+
+    /** Adds a fixture on a member, at that distance from its start, m. */
+    public SteelDolly fixtureOn(String fixture, String member, double distance) {
+        fixtures.add(new FixtureFacts(fixture, fixture, Optional.empty(),
+                Optional.of(new FixtureFacts.Station(member, Optional.of(VisitShop.measured(distance)))), Optional.empty(), Vec3.ZERO,
+                Optional.empty(), Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty(), stiffness));
         return this;
     }
 
@@ -77,6 +89,6 @@ public final class SteelDolly {
     public DollyFacts facts() {
         return new DollyFacts(id, id, DollyFacts.Build.OWN, mass, balance, Optional.empty(),
                 new Examination(Optional.empty(), Optional.empty(), Optional.empty()), nodes, members, List.of(), castors, feet,
-                        fixtures, List.of());
+                        fixtures, props, heights);
     }
 }

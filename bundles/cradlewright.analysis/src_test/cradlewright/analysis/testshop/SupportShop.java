@@ -158,9 +158,8 @@ public final class SupportShop {
         }
 
         private FixtureFacts fixture() {
-            return new FixtureFacts("fixture-" + id, "fixture " + id, Optional.of("node-" + id), Optional.empty(), Vec3.ZERO,
-                    Optional.empty(),
-                    Hold.RESTS, Optional.empty(), OptionalInt.empty(), capacity, basis);
+            return new FixtureFacts("fixture-" + id, "fixture " + id, Optional.of("node-" + id), Optional.empty(), Optional.empty(),
+                    Vec3.ZERO, Optional.empty(), Hold.RESTS, Optional.empty(), OptionalInt.empty(), capacity, basis, Optional.empty());
         }
 
         private LiftPointFacts point() {
@@ -280,9 +279,10 @@ public final class SupportShop {
         StageFacts stage = new StageFacts("stage", "stage", parts.stream().map(PartFacts::id).toList(), List.of());
         SetupFacts setup = new SetupFacts("setup", "setup", List.of("shell"), kind, kind == CarrierKind.DOLLY
                 ? Optional.of("dolly") : Optional.empty(),
-                lift, Optional.empty(), Vec3.ZERO, 0, places.stream().map(place -> place.contact(kind)).toList());
+                lift, Optional.empty(), Vec3.ZERO, 0, places.stream().map(place -> place.contact(kind)).toList(), Optional.empty(),
+                SetupFacts.Weather.UNKNOWN);
         VisitFacts visit = new VisitFacts("visit", "visit", Optional.of("stage"), Optional.of("setup"), Optional.empty(),
-                Optional.empty());
+                Optional.empty(), Optional.empty());
         List<LiftPointFacts> points = places.stream().filter(place -> place.liftPoint).map(Place::point).toList();
         facts.put("car", new CarFacts("car", "Car", true, List.of(shell), List.of(), points, workPoints, List.of(), List.of(),
                 List.of(),
@@ -307,6 +307,7 @@ public final class SupportShop {
                 place.at.y(), 0.2)))));
         return new DollyFacts("dolly", "dolly", DollyFacts.Build.OWN, Optional.of(measured(100)), Optional.of(new Vec3(0, 0,
                 0.2)), Optional.empty(), examined(),
-                nodes, List.of(), List.of(), castors, List.of(), places.stream().map(Place::fixture).toList(), List.of());
+                nodes, List.of(), List.of(), castors, List.of(), places.stream().map(Place::fixture).toList(), List.of(),
+                Optional.empty());
     }
 }

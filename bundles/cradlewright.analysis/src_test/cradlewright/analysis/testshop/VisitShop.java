@@ -57,6 +57,7 @@ public final class VisitShop {
         private Optional<String> mount = Optional.empty();
         private Optional<String> liftPoint = Optional.empty();
         private Optional<String> carrier = Optional.empty();
+        private Vec3 normal = Vec3.UP;
         private Optional<Hold> hold = Optional.empty();
         private Optional<String> pad = Optional.empty();
         private Optional<ShimStackFacts> shims = Optional.empty();
@@ -91,6 +92,12 @@ public final class VisitShop {
             return this;
         }
 
+        /** Says in what direction it pushes. */
+        public Touch pushes(double x, double y, double z) {
+            normal = new Vec3(x, y, z).unit();
+            return this;
+        }
+
         /** Says how it holds. */
         public Touch holds(Hold how) {
             hold = Optional.of(how);
@@ -122,7 +129,7 @@ public final class VisitShop {
         }
 
         private ContactFacts facts() {
-            return new ContactFacts(id, id, mount, liftPoint, point, carrier, Optional.empty(), Vec3.UP, hold, pad, shims, gap, compliance,
+            return new ContactFacts(id, id, mount, liftPoint, point, carrier, Optional.empty(), normal, hold, pad, shims, gap, compliance,
                     Optional.empty());
         }
     }
@@ -147,6 +154,8 @@ public final class VisitShop {
     public Optional<String> hoist = Optional.empty();
     public Optional<String> stage = Optional.of("stage");
     public Optional<Value> torsion = Optional.empty();
+    public Optional<SetupFacts.ShimTarget> shimTarget = Optional.empty();
+    public SetupFacts.Weather weather = SetupFacts.Weather.UNKNOWN;
     public Vec3 shift = Vec3.ZERO;
     public double heading;
     public final List<WeighingFacts> weighings = new ArrayList<>();
@@ -201,8 +210,9 @@ public final class VisitShop {
         PieceFacts chassis = new PieceFacts("chassis", "chassis", PieceKind.CHASSIS, Optional.empty(), Optional.empty(),
                 List.of(), chassisParts);
         SetupFacts setup = new SetupFacts("setup", "setup", carried, kind, dolly, lift, hoist, shift, heading,
-                touches.stream().map(Touch::facts).toList());
-        VisitFacts visit = new VisitFacts("visit", "visit", stage, Optional.of("setup"), Optional.empty(), Optional.empty());
+                touches.stream().map(Touch::facts).toList(), shimTarget, weather);
+        VisitFacts visit = new VisitFacts("visit", "visit", stage, Optional.of("setup"), Optional.empty(), Optional.empty(),
+                Optional.empty());
         Map<String, Fact> facts = new LinkedHashMap<>(others);
         facts.put("car", new CarFacts("car", "Car", separateChassis, List.of(shell, chassis), mounts, liftPoints, workPoints,
                 cuts, loads, braces,

@@ -12,21 +12,25 @@ import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.facts.SetupFacts;
 import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.standing.Carriers;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.analysis.standing.Weight;
 import cradlewright.analysis.standing.WeightKey;
+import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.lifting.LiftingFormulas;
 import cradlewright.mechanics.lifting.ShareLimits;
 import cradlewright.mechanics.lifting.TwoPostShare;
-import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
+import cradlewright.mechanics.mass.EstimatedBalance;
 import java.util.List;
 
 /**
  * Does the car lie far enough forward and back on the arms? Limits come from the plate of the lift; without them the rule of thumb
- * is shown and the answer is CAN'T SAY.
+ * is shown and the answer is CAN'T SAY. The plate speaks of the front and rear arms of the lift: whoever drives in tail first has the
+ * rear of the car on the front arms.
  */
 public final class LiftShareCheck extends VisitCheck {
 
@@ -46,7 +50,7 @@ public final class LiftShareCheck extends VisitCheck {
                 || standing.supports().size() != 4) {
             return List.of();
         }
-        List<Double> xs = standing.supports().stream().map(Support::onCar).map(p -> p.x()).sorted().toList();
+        List<Double> xs = standing.supports().stream().map(Support::inCarrier).map(Vec3::x).sorted().toList();
         double front = (xs.get(0) + xs.get(1)) / 2;
         double rear = (xs.get(2) + xs.get(3)) / 2;
         FindingBuilder finding = finding(subject, standing.lift().get().id(), standing.lift().get().name()).situation("hanging still");
@@ -58,18 +62,37 @@ public final class LiftShareCheck extends VisitCheck {
             return List.of(finding.cantSay("Parts that are on have no mass or no place, so the share is not known.",
                     weight.missing()));
         }
-        Pads pads = new Pads(weight.estimate().get(), front, rear);
+        Pads pads = Pads.of(weight.estimate().get(), standing.setup(), front, rear);
         return List.of(pads.judge(standing.lift().get(), settings(reader).tightMargin(), finding));
     }
 
-    /** The car on its four pads, by x in m. */
-    private record Pads(EstimatedBalance estimate, double front, double rear) {
+    /**
+     * The car on its four pads, along the lift.
+     *
+     * @param mass kg
+     * @param balance place of the balance point, m
+     * @param give how far off that may be, 19 times in 20, m
+     * @param front place of the front pads, m
+     * @param rear place of the rear pads, m
+     * @param turned whether the car stands with its tail to the front of the lift
+     */
+    private record Pads(double mass, double balance, double give, double front, double rear, boolean turned) {
+
+        static Pads of(EstimatedBalance estimate, SetupFacts setup, double front, double rear) {
+            double c = Math.cos(setup.heading());
+            double s = Math.sin(setup.heading());
+            // Covariance turned into the direction of the lift (JCGM 100, 5.2.2; from memory).
+            double variance = c * c * estimate.covariance(Quantity.X, Quantity.X) - 2 * c * s * estimate.covariance(Quantity.X, Quantity.Y)
+                    + s * s * estimate.covariance(Quantity.Y, Quantity.Y);
+            return new Pads(estimate.balance().mass(), Carriers.toCarrier(estimate.balance().point(), setup).x(),
+                    EstimatedBalance.COVERAGE * Math.sqrt(Math.max(0, variance)), front, rear, c < 0);
+        }
 
         Finding judge(GearFacts.Lift lift, double tightMargin, FindingBuilder finding) {
             TwoPostShare share = share(0);
             finding.input("mass", Amount.mass(share.mass()), "sum of the parts that are on")
                     .input("balance point behind the front pads", Amount.length(share.balancePoint() - front), "from the parts list")
-                    .input("give or take", Amount.length(give()), "19 times in 20")
+                    .input("give or take", Amount.length(give), "19 times in 20")
                     .input("front pads to rear pads", Amount.length(rear - front), "measured")
                     .input("on the front arms", Amount.mass(share.front()), "by moments")
                     .input("on the rear arms", Amount.mass(share.rear()), "by moments");
@@ -78,7 +101,7 @@ public final class LiftShareCheck extends VisitCheck {
                         "Do not raise it: set the arms so that the balance point lies between front and rear pads."))
                         .say(Verdict.STOP, "The balance point does not lie between front and rear pads: the car goes over the end.");
             }
-            if (share(-give()).goesOver() || share(give()).goesOver()) {
+            if (share(-give).goesOver() || share(give).goesOver()) {
                 return finding.remedy(Remedy.advice("Do not raise it: weigh the car to know the balance point better."))
                         .say(Verdict.STOP, "At the unfavourable end of what is known the balance point does not lie between front "
                                 + "and rear pads.");
@@ -94,8 +117,8 @@ public final class LiftShareCheck extends VisitCheck {
 
         /** Judges each end by the balance point that loads it most. */
         private Finding judge(ShareLimits limits, double tightMargin, FindingBuilder finding) {
-            double frontOverRear = share(-give()).ratio().orElseThrow();
-            double rearOverFront = 1 / share(give()).ratio().orElseThrow();
+            double frontOverRear = share(-give).ratio().orElseThrow();
+            double rearOverFront = 1 / share(give).ratio().orElseThrow();
             boolean frontGoverns = frontOverRear / limits.highest() >= rearOverFront * limits.lowest();
             double asked = frontGoverns ? frontOverRear : rearOverFront;
             double allowed = frontGoverns ? limits.highest() : 1 / limits.lowest();
@@ -113,26 +136,22 @@ public final class LiftShareCheck extends VisitCheck {
 
         private void remedy(ShareLimits limits, boolean frontGoverns, FindingBuilder finding) {
             TwoPostShare.Window window = TwoPostShare.window(front, rear, limits);
-            if (2 * give() > window.to() - window.from()) {
+            if (2 * give > window.to() - window.from()) {
                 finding.remedy(Remedy.advice(
                         "Weigh the car to know the balance point better: no place of the pads keeps to the plate at both ends."));
                 return;
             }
-            double x = estimate.balance().point().x();
-            double shift = frontGoverns ? window.from() - (x - give()) : x + give() - window.to();
-            String way = frontGoverns ? "forward" : "back";
+            double shift = frontGoverns ? window.from() - (balance - give) : balance + give - window.to();
+            // Where on the car: its own front lies to the rear of the lift when it stands there turned.
+            String way = frontGoverns == turned ? "back" : "forward";
             finding.shown("all pads further " + way + " by at least", Amount.length(shift), "worked out")
                     .remedy(Remedy.advice("Set all four pads further " + way
                             + " by the length shown, if sound lift points lie there and the arms reach."));
         }
 
-        private double give() {
-            return estimate.expanded(Quantity.X);
-        }
-
         /** Returns the share with the balance point that much further back, m. */
         private TwoPostShare share(double back) {
-            return new TwoPostShare(estimate.balance().mass(), estimate.balance().point().x() + back, front, rear);
+            return new TwoPostShare(mass, balance + back, front, rear);
         }
     }
 }

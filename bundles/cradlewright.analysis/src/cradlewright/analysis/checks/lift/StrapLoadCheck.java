@@ -61,8 +61,18 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
         Set<String> used = straps.keySet().stream().map(GearFacts.Strap::id).collect(Collectors.toSet());
         List<Finding> findings = new ArrayList<>();
         straps.forEach((strap, supports) -> loads.most(supports.stream().map(Support::contactId).toList())
-                .ifPresent(most -> findings.add(judge(strap, lean(supports), most, used, subject, reader))));
+                .ifPresent(most -> findings.add(judge(strap, lean(supports), most, oneLeg(strap, supports, loads), used, subject,
+                        reader))));
         return findings;
+    }
+
+    /**
+     * What the hardest leg of a sling with several legs asks of the whole tag, N: each leg takes at most its part of what the tag
+     * allows for all of them. Common practice, no source; the rules of the sling standards allow somewhat more.
+     */
+    private static double oneLeg(GearFacts.Strap strap, List<Support> supports, VisitLoads loads) {
+        return strap.legs() < 2 ? 0 : strap.legs() * supports.stream().flatMap(s -> loads.most(List.of(s.contactId())).stream())
+                .mapToDouble(VisitLoads.Total::high).max().orElse(0);
     }
 
     /** Largest lean of the pull from upright, rad. */
@@ -70,12 +80,15 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
         return supports.stream().mapToDouble(s -> Math.acos(Math.max(0, Math.min(1, s.normal().z())))).max().orElse(0);
     }
 
-    private Finding judge(GearFacts.Strap strap, double lean, VisitLoads.Total most, Set<String> used, Subject subject,
-            Reader reader) {
-        double carried = Math.max(0, most.high()) / Constants.GRAVITY;
+    private Finding judge(GearFacts.Strap strap, double lean, VisitLoads.Total most, double oneLeg, Set<String> used,
+            Subject subject, Reader reader) {
+        double carried = Math.max(0, Math.max(most.high(), oneLeg)) / Constants.GRAVITY;
         FindingBuilder finding = finding(subject, strap.id(), strap.name()).situation("hanging still")
                 .input("carries, masses as listed", Amount.mass(most.force() / Constants.GRAVITY), "worked out")
                 .input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness of the shell");
+        if (strap.legs() > 1) {
+            finding.input("legs", Amount.ratio(strap.legs()), "each takes at most its part of the tag, common practice, no source");
+        }
         if (strap.ratedLoad().isEmpty()) {
             return finding.cantSay("The working load limit of this strap is not in the files.",
                     List.of("working load limit of " + strap.name() + ": read it off its tag; without a tag the strap is scrap"));
@@ -118,7 +131,7 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
                     .filter(s -> !used.contains(id) && !s.examination().overdue(reader.read(new TodayKey())));
             Optional<GearFacts.Strap> slung = other.map(s -> new GearFacts.Strap(s.id(), s.name(), s.examination(),
                     s.ratedLoad(), s.length(), strap.mode(),
-                    s.stiffness()));
+                    s.stiffness(), s.legs()));
             if (slung.isPresent() && carried <= limit(slung.get(), lean)) {
                 return Optional.of(Remedy.proven("Use " + slung.get().name() + " here, slung the same way.", Verdict.TIGHT));
             }

@@ -10,6 +10,7 @@ import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.PieceKind;
 import cradlewright.analysis.facts.SettingsFacts.ShimTolerance;
 import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
@@ -22,12 +23,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Is a stack of shims short, so that the shell twists? The twist is how far one support lies off the plane through the others. */
+/** Is a stack of shims short, so that what it carries twists? The twist is how far one support lies off the plane through the others. */
 public final class ShimShortCheck extends VisitCheck {
 
     /** Creates the check. */
     public ShimShortCheck() {
-        super(new CheckInfo("support.shim-short", "Is a stack of shims short, so that the shell twists?",
+        super(new CheckInfo("support.shim-short", "Is a stack of shims short, so that what it carries twists?",
                 "allowed twist of the shop, common practice, no source; plane of least squares", Cautions.SUPPORTS,
                 List.of("measured gap or heights of mount, fixture, pad and shims at every support"),
                         List.of(ContactFormulas.SUPPORT_RANK)));
@@ -49,10 +50,12 @@ public final class ShimShortCheck extends VisitCheck {
                     supports.stream().filter(support -> !support.gapKnown())
                             .map(s -> s.name() + ": gap under it before it settles, or all heights from mount to fixture").toList()));
         }
-        return List.of(judge(supports, settings(reader).shimTolerance(), subject, reader));
+        String what = standing.carries(PieceKind.SHELL) ? "the shell" : standing.carries(PieceKind.CHASSIS) ? "the chassis"
+                : "what it carries";
+        return List.of(judge(supports, settings(reader).shimTolerance(), what, subject, reader));
     }
 
-    private Finding judge(List<Support> supports, ShimTolerance tolerance, Subject subject, Reader reader) {
+    private Finding judge(List<Support> supports, ShimTolerance tolerance, String what, Subject subject, Reader reader) {
         List<Double> gaps = supports.stream().map(Support::gap).toList();
         List<Double> low = low(supports, gaps);
         int shortest = shortest(low);
@@ -60,18 +63,18 @@ public final class ShimShortCheck extends VisitCheck {
         Support support = supports.get(shortest);
         Verdict verdict = verdict(twist, tolerance);
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation("at rest")
-                .input("short of the plane of the others", Amount.length(low.get(shortest)), "from the gaps")
+                .input("short of the plane of the others", Amount.length(low.get(shortest)), support.gapFrom().words())
                 .input("allowed for welding", Amount.length(tolerance.welding()), "settled by the shop")
                 .input("allowed for working", Amount.length(tolerance.working()), "settled by the shop")
                 .input("allowed for storing", Amount.length(tolerance.storing()), "settled by the shop")
-                .against(Amount.length(twist), Amount.length(tolerance.storing()), "twist allowed for storing");
+                .against(Amount.length(twist), Amount.length(decided(twist, tolerance)), "twist allowed for " + use(twist, tolerance));
         if (twist <= tolerance.welding()) {
             return finding.say(verdict, "The supports lie in one plane, well enough even for welding.");
         }
         remedy(supports, gaps, shortest, low.get(shortest), tolerance, reader).ifPresentOrElse(finding::remedy,
                 () -> finding.remedy(Remedy.advice("Shim up " + support.name()
                         + " by what it is short of the plane of the others.")));
-        String fit = verdict == Verdict.STOP ? "the shell twists more than is allowed even for storing."
+        String fit = verdict == Verdict.STOP ? what + " twists more than is allowed even for storing."
                 : twist > tolerance.working() ? "fit for storing only, not for working or welding."
                         : "fit for working, not for welding.";
         return finding.say(verdict, "The stack at " + support.name() + " is short: " + fit);
@@ -104,6 +107,15 @@ public final class ShimShortCheck extends VisitCheck {
 
     private static double twist(List<Double> low) {
         return low.stream().mapToDouble(Math::abs).max().orElse(0);
+    }
+
+    /** Returns the limit that decides: the least strict one that the twist is beyond, else the strictest. */
+    private static double decided(double twist, ShimTolerance tolerance) {
+        return twist > tolerance.storing() ? tolerance.storing() : twist > tolerance.working() ? tolerance.working() : tolerance.welding();
+    }
+
+    private static String use(double twist, ShimTolerance tolerance) {
+        return twist > tolerance.storing() ? "storing" : twist > tolerance.working() ? "working" : "welding";
     }
 
     private static Verdict verdict(double twist, ShimTolerance tolerance) {

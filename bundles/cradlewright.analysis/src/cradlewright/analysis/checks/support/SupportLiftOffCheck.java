@@ -24,6 +24,9 @@ import java.util.List;
 /** How far may a support sink until it carries nothing? Asked where more than three fixtures hold the shell. */
 public final class SupportLiftOffCheck extends LoadedVisitCheck {
 
+    /** Sinking that no feeler tells from none, m: then it is as good as off already. */
+    private static final double NONE_LEFT = 5e-5;
+
     /** Creates the check. */
     public SupportLiftOffCheck() {
         super(new CheckInfo("support.lift-off", "How far may a support sink until it carries nothing?",
@@ -62,6 +65,11 @@ public final class SupportLiftOffCheck extends LoadedVisitCheck {
                 .atLeast(Amount.length(tolerance), Amount.length(stiff), "sinking that takes its load off");
         if (stiff >= tolerance) {
             return finding.say(Verdict.HOLDS, "It still carries when it sinks by the twist that is allowed while working.");
+        }
+        if (stiff < NONE_LEFT) {
+            return finding.remedy(Remedy.advice("Measure the gap at " + support.name() + " with feelers and close it with shims."))
+                    .say(Verdict.STOP, "With the stiffest shell that is possible it carries nothing, or the least sinking takes its load "
+                            + "off.");
         }
         boolean always = answer.soft().isPresent() && answer.soft().getAsDouble() < tolerance;
         return finding.remedy(Remedy.advice(always ? "Look at the stack at " + support.name()

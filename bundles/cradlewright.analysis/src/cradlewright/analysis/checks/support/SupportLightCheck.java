@@ -25,8 +25,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 
-/** Does every support carry its share at rest? Stands, pads and straps have checks of their own. */
+/**
+ * Does every support carry its share at rest? Stands, pads of a lift and straps have checks of their own, with the same limit: a support
+ * that presses with less than a tenth of the mean can slip out or be pushed out, on a dolly as on a lift.
+ */
 public final class SupportLightCheck extends LoadedVisitCheck {
 
     /** Force below which a support carries nothing, N. */
@@ -79,9 +83,11 @@ public final class SupportLightCheck extends LoadedVisitCheck {
                 .input("carries, masses as listed", Amount.force(carried.force()), "worked out")
                 .input("carries at least", Amount.force(carried.low()), "19 times in 20, any stiffness of the shell")
                 .input("mean of all supports", Amount.force(mean), "worked out")
-                .input("gap under it before it settles", Amount.length(support.gap()), support.gapKnown() ? "measured"
-                        : "taken as none");
-        Verdict verdict = verdict(carried.force(), carried.low(), mean);
+                .input("gap under it before it settles", Amount.length(support.gap()), support.gapFrom().words());
+        double margin = settings(reader).tightMargin();
+        Verdict verdict = verdict(carried.force(), carried.low(), mean, margin);
+        finding.atLeast(Amount.force(LIGHT * mean), Amount.force(Math.max(0, carried.low())),
+                "what it carries at least, against a tenth of the mean");
         if (verdict == Verdict.HOLDS) {
             return finding.say(verdict, "It carries its share.");
         }
@@ -89,17 +95,19 @@ public final class SupportLightCheck extends LoadedVisitCheck {
         List<Map<String, Double>> after = reader.read(new RaisedKey(subject.ownerId(), subject.visitId().orElseThrow(),
                 support.contactId(),
                 lifts.stream().map(Lift::height).toList()));
-        shim(support, carried, rest, mean, lifts, after, verdict).ifPresentOrElse(finding::remedy,
+        shim(support, carried, rest, lifts, after, then -> verdict(then, then - (carried.force() - carried.low()), mean, margin), mean)
+                .ifPresentOrElse(finding::remedy,
                 () -> finding.remedy(Remedy.advice("Measure the gap at " + support.name()
                         + " with feelers and close it with shims.")));
         String share = taker(support, rest, after).map(name -> " " + name + " takes its share.").orElse("");
-        return finding.say(verdict, (verdict == Verdict.STOP ? "It carries nothing."
-                : carried.force() < LIGHT * mean ? "It is light." : "It may be light at the unfavourable end of what is known.")
+        return finding.say(verdict, (carried.force() < NOTHING ? "It carries nothing."
+                : carried.force() < LIGHT * mean ? "It is light."
+                : verdict == Verdict.STOP ? "It may be light at the unfavourable end of what is known." : "It carries its share, hardly.")
                         + share);
     }
 
-    private static Verdict verdict(double force, double low, double mean) {
-        return force < NOTHING ? Verdict.STOP : low < LIGHT * mean ? Verdict.TIGHT : Verdict.HOLDS;
+    private static Verdict verdict(double force, double low, double mean, double margin) {
+        return force < NOTHING ? Verdict.STOP : Verdict.of(LIGHT * mean, Math.max(0, low), margin);
     }
 
     private static List<Lift> lifts(Support support, Reader reader) {
@@ -117,15 +125,14 @@ public final class SupportLightCheck extends LoadedVisitCheck {
     }
 
     /** The lowest stack that gives the support its share without making another one light, else the lowest that makes it better. */
-    private static Optional<Remedy> shim(Support support, Carried carried, Loads rest, double mean, List<Lift> lifts,
-            List<Map<String, Double>> after, Verdict now) {
-        double give = carried.force() - carried.low();
+    private static Optional<Remedy> shim(Support support, Carried carried, Loads rest, List<Lift> lifts,
+            List<Map<String, Double>> after, DoubleFunction<Verdict> verdict, double mean) {
+        Verdict now = verdict.apply(carried.force());
         Optional<Remedy> better = Optional.empty();
         for (int i = 0; i < after.size(); i++) {
             Map<String, Double> forces = after.get(i);
             if (!forces.isEmpty() && othersKeep(forces, support, rest, mean)) {
-                double force = forces.get(support.contactId());
-                Verdict then = verdict(force, force - give, mean);
+                Verdict then = verdict.apply(forces.get(support.contactId()));
                 Optional<Remedy> found = Optional.of(Remedy.proven(lifts.get(i).words(), then));
                 if (then == Verdict.HOLDS) {
                     return found;

@@ -29,9 +29,6 @@ import java.util.Optional;
  */
 public final class SupportSlideCheck extends LoadedVisitCheck {
 
-    /** Friction of pad on painted steel: common practice, no source. */
-    static final double FRICTION = 0.3;
-
     /** Creates the check. */
     public SupportSlideCheck() {
         super(new CheckInfo("support.slide", "Does a support slide when somebody pushes?", "common practice, no source",
@@ -76,13 +73,13 @@ public final class SupportSlideCheck extends LoadedVisitCheck {
     }
 
     private static double grip(Carried carried) {
-        return FRICTION * Math.max(0, carried.low());
+        return Support.FRICTION * Math.max(0, carried.low());
     }
 
     private Finding judge(Support support, Loads worst, Standing standing, VisitLoads loads, Subject subject, double margin) {
         Carried carried = worst.support(support.contactId()).orElseThrow();
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation(worst.situation().words())
-                .input("friction", Amount.ratio(FRICTION), "common practice, no source")
+                .input("friction", Amount.ratio(Support.FRICTION), "common practice, no source")
                 .input("carries at least", Amount.force(Math.max(0, carried.low())), "19 times in 20, any stiffness of the shell")
                 .input("sideways here", Amount.force(carried.shear()), "worked out").input("friction holds here", Amount.force(grip(carried)), "worked out");
         Verdict verdict = verdict(carried, worst, standing, margin);

@@ -75,9 +75,9 @@ abstract class PushedCheck extends VisitCheck {
                 .push().orElseThrow())))
                 .orElse(answer.ratio() * lowShare(standing, reader));
         double required = settings.requiredRatio();
-        String name = CarFacts.find(standing.car().workPoints(), answer.situation().id()).map(WorkPointFacts::name)
-                .orElse(answer.situation().words());
-        FindingBuilder finding = finding(subject, answer.situation().id(), name).situation(answer.situation().words())
+        String about = answer.situation().about().orElse(answer.situation().id());
+        String name = CarFacts.find(standing.car().workPoints(), about).map(WorkPointFacts::name).orElse(answer.situation().words());
+        FindingBuilder finding = finding(subject, about, name).situation(answer.situation().words())
                 .input("push", Amount.force(answer.situation().push().orElseThrow().force().norm()),
                         "settled by the shop; else common practice, no source");
         if (Double.isInfinite(ratio)) {

@@ -26,6 +26,7 @@ import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
 import cradlewright.mechanics.tipping.TippingFormulas;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Does the car fall off its supports when somebody leans on it, pulls at it or stands on it? */
 public final class TipOnDollyCheck extends PushedCheck {
@@ -58,8 +59,7 @@ public final class TipOnDollyCheck extends PushedCheck {
 
     @Override
     Optional<RigidTip> unfavourable(Standing standing, Reader reader) {
-        if (standing.supports().stream().anyMatch(support -> support.hold() == Hold.BOLTED || !support.normal()
-                .equals(Vec3.UP))) {
+        if (standing.supports().stream().anyMatch(support -> support.hold() == Hold.BOLTED || !support.upright())) {
             return Optional.empty();
         }
         EstimatedBalance carried = carried(standing, reader);
@@ -67,9 +67,10 @@ public final class TipOnDollyCheck extends PushedCheck {
         double s = Math.abs(Math.sin(standing.setup().heading()));
         double x = carried.expanded(Quantity.X);
         double y = carried.expanded(Quantity.Y);
-        List<Vec3> points = standing.supports().stream().map(Support::inCarrier).toList();
+        List<Vec3> supports = standing.supports().stream().map(Support::inCarrier).toList();
+        List<Vec3> points = Stream.concat(supports.stream(), standing.fittedProps().stream().flatMap(prop -> prop.at().stream())).toList();
         double weight = lowShare(standing, reader) * carried.balance().mass() * Constants.GRAVITY;
-        return Optional.of(new RigidTip(points, points.stream().mapToDouble(Vec3::z).min().orElseThrow(), weight,
+        return Optional.of(new RigidTip(points, supports.stream().mapToDouble(Vec3::z).min().orElseThrow(), weight,
                 Carriers.toCarrier(carried.balance().point(), standing.setup()), new Vec3(c * x + s * y, s * x + c * y, 0), 0));
     }
 

@@ -20,6 +20,7 @@ import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.tipping.TippingFormulas;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Does the dolly with the car on it fall over on the floor when somebody leans on the car, pulls at it or stands on it? */
 public final class TipOnFloorCheck extends PushedCheck {
@@ -55,7 +56,10 @@ public final class TipOnFloorCheck extends PushedCheck {
 
     private RigidTip on(List<Vec3> points, DollyLoad load, double inward, Standing standing, Reader reader) {
         double weight = lowShare(standing, reader) * load.mass() * Constants.GRAVITY;
-        return new RigidTip(points, 0, weight, load.balance(), load.give(), inward);
+        List<Vec3> propped = standing.fittedProps().stream().filter(prop -> prop.nodeId().isEmpty()).flatMap(prop -> prop.at().stream())
+                .toList();
+        List<Vec3> all = Stream.concat(points.stream(), propped.stream()).toList();
+        return new RigidTip(all, 0, weight, load.balance(), load.give(), inward);
     }
 
     private static double lead(DollyLoad load) {

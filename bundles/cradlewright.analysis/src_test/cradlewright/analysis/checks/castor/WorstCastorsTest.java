@@ -21,7 +21,7 @@ class WorstCastorsTest {
 
     private static final DollyFacts DOLLY = new DollyFacts("d", "d", DollyFacts.Build.OWN, Optional.empty(), Optional.empty(),
             Optional.empty(),
-            SupportShop.examined(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+            SupportShop.examined(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty());
 
     private static DollyLoad.Wheel wheel(double x, double y) {
         return new DollyLoad.Wheel(new CastorFacts("c", "c", Optional.empty(), Optional.empty(), true, CastorFacts.Brake.NONE),

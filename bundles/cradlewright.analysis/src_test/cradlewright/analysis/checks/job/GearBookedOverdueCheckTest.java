@@ -26,7 +26,7 @@ class GearBookedOverdueCheckTest {
         Examination examination = new Examination(Optional.empty(), Optional.empty(), Optional.ofNullable(due));
         shop.shop.with(new GearFacts.Trestle("trestle", "trestle", examination, Optional.empty()));
         shop.shop.with(new DollyFacts("dolly", "dolly", DollyFacts.Build.BOUGHT, Optional.empty(), Optional.empty(), Optional.empty(),
-                examination, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()));
+                examination, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty()));
         return shop.verdicts(new GearBookedOverdueCheck());
     }
 

@@ -20,7 +20,7 @@ final class Hung {
     }
 
     static GearFacts.Strap strap(String id, Optional<Value> limit, GearFacts.Mode mode) {
-        return new GearFacts.Strap(id, id, SupportShop.examined(), limit, Optional.empty(), mode, Optional.empty());
+        return new GearFacts.Strap(id, id, SupportShop.examined(), limit, Optional.empty(), mode, Optional.empty(), 1);
     }
 
     static SupportShop inStraps(double kilograms, double limit, GearFacts.Mode mode) {

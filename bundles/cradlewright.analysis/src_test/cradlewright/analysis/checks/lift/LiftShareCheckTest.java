@@ -160,4 +160,25 @@ class LiftShareCheckTest {
         straps.kind = CarrierKind.STRAPS;
         assertEquals(List.of(), straps.ask(new LiftShareCheck()));
     }
+
+    @Test
+    void thePlateSpeaksOfTheLiftNotOfTheCar() {
+        // Plate 0.5 to 1.1 front over rear. 1005 kg at 1.95 m have 1.25 nose first: too much in front. Tail first the front arms of the
+        // lift hold the rear of the car, 1 / 1.25 = 0.8: allowed.
+        VisitShop shop = shop(1005, 1.95, 0, Optional.of(0.5), Optional.of(1.1), Optional.empty());
+        assertEquals(Verdict.STOP, only(shop).verdict());
+        assertEquals(0.0, input(only(shop), "all pads further forward by at least") - (1.15 + 1.8 / 2.1 - 1.95), 1e-9);
+        shop.heading = Math.PI;
+        shop.shift = new Vec3(5, 0, 0);
+        Finding turned = only(shop);
+        assertEquals(Verdict.HOLDS, turned.verdict());
+        assertEquals(0.8, input(turned, "front over rear, best estimate"), 1e-9);
+        assertEquals(446.667, input(turned, "on the front arms"), 5e-4);
+        // 748 kg at 2.25 m, tail first: front over rear 1 / 0.636364 = 1.571; the pads go back on the car as they do nose first.
+        VisitShop heavyTail = shop(748, 2.25, 0, LOW, HIGH, Optional.empty());
+        heavyTail.heading = Math.PI;
+        Finding finding = only(heavyTail);
+        assertEquals("Too much lies on the front arms for the plate of this lift.", finding.words());
+        assertEquals(0.020, input(finding, "all pads further back by at least"), 1e-9);
+    }
 }

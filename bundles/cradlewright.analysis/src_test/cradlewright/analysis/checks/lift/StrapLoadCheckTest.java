@@ -92,4 +92,18 @@ class StrapLoadCheckTest {
     void saysNothingWithoutStraps() {
         assertEquals(List.of(), Hung.onLift(800, Optional.empty(), Optional.empty()).ask(new StrapLoadCheck()));
     }
+
+    @Test
+    void ofAllLegsOfASlingTheHardestCounts() {
+        SupportShop shop = new SupportShop(CarrierKind.STRAPS).weighs(900, 0).has(new GearFacts.Strap("strap-C", "strap-C",
+                SupportShop.examined(), Optional.of(SupportShop.measured(1000)), Optional.empty(), GearFacts.Mode.STRAIGHT,
+                        Optional.empty(), 3));
+        shop.support("A", -1, -0.5, 1).on("strap-C");
+        shop.support("B", -1, 0.5, 1).on("strap-C");
+        shop.support("C", 1, 0, 1).on("strap-C");
+        // C carries 450 kg of 900 kg: three legs of 450 kg are 1350 kg against the 1000 kg of the tag, though 900 kg hang in it.
+        Finding finding = behind(shop);
+        assertEquals(1350, finding.demand().orElseThrow().si(), 1e-6);
+        assertEquals(Verdict.STOP, finding.verdict());
+    }
 }

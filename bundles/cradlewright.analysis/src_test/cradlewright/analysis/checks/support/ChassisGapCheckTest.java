@@ -6,8 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.facts.Condition;
+import cradlewright.analysis.facts.MountFacts;
+import cradlewright.analysis.facts.SetupFacts;
+import cradlewright.analysis.facts.ShimFacts;
+import cradlewright.analysis.facts.ShimStackFacts;
+import cradlewright.analysis.facts.Spot;
 import cradlewright.analysis.testshop.VisitShop;
+import cradlewright.mechanics.geometry.Vec3;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** A shell on its chassis never holds on mounts that nobody measured. */
@@ -40,5 +49,23 @@ class ChassisGapCheckTest {
         VisitShop shop = shop(CarrierKind.STANDS);
         shop.touch("2L").at(2, -0.5, 0);
         assertEquals(List.of(), shop.ask(new ChassisGapCheck()));
+    }
+
+    @Test
+    void stacksTellItWhereTheShopSaidWhatTheyAreMadeUpTo() {
+        for (Condition condition : List.of(Condition.SOUND, Condition.REPAIRED)) {
+            VisitShop shop = new VisitShop(CarrierKind.CHASSIS);
+            shop.shimTarget = Optional.of(SetupFacts.ShimTarget.AS_FOUND);
+            ShimStackFacts stack = new ShimStackFacts(List.of(new ShimFacts(Optional.empty(), Optional.of(VisitShop.measured(0.01)),
+                    OptionalInt.of(1))));
+            shop.mounts.add(new MountFacts("1L", "1L", Optional.of(new Spot(Vec3.ZERO, 0)), condition, Optional.empty(), Optional.empty(),
+                    OptionalInt.empty(), Optional.empty(), Optional.of(stack), Optional.empty(), Optional.empty()));
+            shop.touch("1L").mount("1L").on("1L");
+            Finding open = shop.ask(new ChassisGapCheck()).get(0);
+            assertEquals(Verdict.CANT_SAY, open.verdict());
+            assertTrue(open.missing().contains("or the stack there now at 1L"), open.missing().toString());
+            shop.touches.get(0).shims(stack);
+            assertEquals(condition == Condition.REPAIRED ? Verdict.TIGHT : Verdict.HOLDS, shop.ask(new ChassisGapCheck()).get(0).verdict());
+        }
     }
 }

@@ -89,4 +89,18 @@ class SupportLiftOffCheckTest {
         }
         assertEquals(Verdict.CANT_SAY, shop.ask(new SupportLiftOffCheck()).get(0).verdict());
     }
+
+    @Test
+    void noneLeftStops() {
+        // Unloads at 2206.5 N x 4e-7 m/N = 0.8826 mm (above): 0.86 mm low leaves 0.02 mm, 0.8 mm leaves 0.08 mm.
+        SupportShop none = new SupportShop(CarrierKind.DOLLY).weighs(900, 0);
+        SupportShop some = new SupportShop(CarrierKind.DOLLY).weighs(900, 0);
+        for (double[] at : new double[][] {{-1, -0.5}, {-1, 0.5}, {1, 0.5}, {1, -0.5}}) {
+            String id = "s" + at[0] + at[1];
+            none.support(id, at[0], at[1], 0.5).gives(1e-7).low(at[0] < 0 && at[1] < 0 ? 0.00086 : 0);
+            some.support(id, at[0], at[1], 0.5).gives(1e-7).low(at[0] < 0 && at[1] < 0 ? 0.00080 : 0);
+        }
+        assertEquals(Verdict.STOP, first(none).verdict());
+        assertEquals(Verdict.TIGHT, first(some).verdict());
+    }
 }
