@@ -43,7 +43,7 @@ final class CheckVerb implements Callable<Integer> {
             description = "only what has this in its name or is this id: a car, a visit, a dolly, a lift")
     private String only;
 
-    @Option(names = "--check", paramLabel = "ID", description = "only the check with this id")
+    @Option(names = "--check", paramLabel = "ID", description = "only the check with this id, see list-checks")
     private String check;
 
     @Mixin

@@ -18,12 +18,15 @@ final class ConvertVerb implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0..*", arity = "2..*", paramLabel = "VALUE... UNIT",
+    @Parameters(index = "0..*", arity = "1..*", paramLabel = "VALUE UNIT", hideParamSyntax = true,
             description = "the value with its unit, then the unit wanted")
     private List<String> words;
 
     @Override
     public Integer call() {
+        if (words.size() < 2) {
+            throw new BadInputException("say what to convert and into which unit, for example: convert 18 in mm");
+        }
         String value = String.join(" ", words.subList(0, words.size() - 1));
         String unit = words.get(words.size() - 1);
         try {

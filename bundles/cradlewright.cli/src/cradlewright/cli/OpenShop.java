@@ -3,18 +3,13 @@ package cradlewright.cli;
 import cradlewright.analysis.facts.ShopSnapshot;
 import cradlewright.analysis.importer.ShopImporter;
 import cradlewright.model.base.FileRoot;
-import cradlewright.model.io.ReadProblem;
-import cradlewright.model.io.Severity;
 import cradlewright.model.io.ShopFile;
 import cradlewright.model.io.ShopFolder;
-import cradlewright.model.io.ValueRules;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Reads a shop's folder for a verb. */
 final class OpenShop {
@@ -36,12 +31,11 @@ final class OpenShop {
     /** Reads the shop; what is wrong with the files goes to {@code err}, and an error among it throws BadInputException. */
     static ShopSnapshot snapshot(Path path, LocalDate day, PrintWriter err) {
         ShopFolder folder = folder(path);
-        List<ReadProblem> problems = problems(folder);
-        problems.forEach(problem -> err.println(words(problem)));
-        long errors = errors(problems);
-        if (errors > 0) {
-            throw new BadInputException((errors == 1 ? "one error" : errors + " errors")
-                    + " in the files of the shop: mend what is listed above and run again");
+        FileProblems problems = FileProblems.of(folder);
+        problems.lines().forEach(err::println);
+        if (problems.serious()) {
+            throw new BadInputException("the files of the shop are not in order (" + problems.count()
+                    + "): mend what is listed above, from the top, and run again");
         }
         List<FileRoot> roots = folder.files().stream().map(ShopFile::root).flatMap(root -> root.stream()).toList();
         try {
@@ -49,26 +43,5 @@ final class OpenShop {
         } catch (IllegalArgumentException e) {
             throw new BadInputException("shop.cwshop: " + e.getMessage());
         }
-    }
-
-    /** Returns what is wrong with the files and with the values in them, in the order of files and lines. */
-    static List<ReadProblem> problems(ShopFolder folder) {
-        return Stream.concat(folder.problems().stream(), ValueRules.check(folder).stream()).distinct()
-                .sorted(Comparator.comparing(ReadProblem::file).thenComparingInt(ReadProblem::line)).toList();
-    }
-
-    /** Returns how many problems must be mended. */
-    static long errors(List<ReadProblem> problems) {
-        return problems.stream().filter(problem -> problem.severity() == Severity.ERROR).count();
-    }
-
-    /** Returns a problem as one line that begins with its weight. */
-    static String words(ReadProblem problem) {
-        String weight = switch (problem.severity()) {
-            case ERROR -> "error";
-            case WARNING -> "warning";
-            case NOTE -> "note";
-        };
-        return weight + ": " + problem.text();
     }
 }

@@ -1,10 +1,8 @@
 package cradlewright.cli;
 
-import cradlewright.model.io.ReadProblem;
 import cradlewright.model.io.ShopFolder;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,15 +24,10 @@ final class ValidateVerb implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         ShopFolder folder = OpenShop.folder(shop);
-        List<ReadProblem> problems = OpenShop.problems(folder);
-        problems.forEach(problem -> out.println(OpenShop.words(problem)));
-        long errors = OpenShop.errors(problems);
-        out.println(count(folder.files().size(), "file") + " read, " + count(errors, "error") + ", "
-                + count(problems.size() - errors, "other remark"));
-        return errors > 0 ? ExitCode.BAD_INPUT : ExitCode.HELD;
-    }
-
-    private static String count(long number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
+        FileProblems problems = FileProblems.of(folder);
+        problems.lines().forEach(out::println);
+        int files = folder.files().size();
+        out.println(files + (files == 1 ? " file read, " : " files read, ") + problems.count());
+        return problems.serious() ? ExitCode.BAD_INPUT : ExitCode.HELD;
     }
 }

@@ -1,5 +1,6 @@
 package cradlewright.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +11,8 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -125,6 +128,40 @@ class CommandLineTest {
         assertEquals(3, run.code());
         assertTrue(run.out().contains("error: cars/red.cwcar:3: part \"bonnet\""), run.out());
         assertTrue(run.out().endsWith("3 files read, 1 error, 0 other remarks" + System.lineSeparator()), run.out());
+    }
+
+    @Test
+    void aBrokenFileComesFirstAndWhatFollowsIsCounted() throws Exception {
+        Path shop = new SmallShop(folder).part("bonnet", "20 kg weighed", 1, 0).write();
+        Path gear = shop.resolve("gear.cwgear");
+        Files.writeString(gear, Files.readString(gear).replaceFirst("ratedLoad=", "ratedLoad "));
+        Run run = Run.of("validate", shop);
+        assertEquals(3, run.code());
+        List<String> lines = run.out().lines().toList();
+        assertEquals(3, lines.size(), run.out());
+        assertTrue(lines.get(0).startsWith("error: gear.cwgear:") && !lines.get(0).contains(".;"), run.out());
+        assertTrue(lines.get(1).startsWith("error: 4 references to objects that were not found: most likely they lie in gear.cwgear;"), run.out());
+        assertTrue(lines.get(2).endsWith("files read, 1 error and 4 that most likely follow, 0 other remarks"), run.out());
+        assertRefused(Run.of("check", shop), "gear.cwgear", "from the top");
+    }
+
+    @Test
+    void whatIsGoneIsToldOnceForAllThatReferToIt() throws Exception {
+        Path shop = new SmallShop(folder).part("bonnet", "20 kg weighed", 1, 0).write();
+        Path car = shop.resolve("cars/red.cwcar");
+        Matcher first = Pattern.compile("shop:/#stand[^\"]*").matcher(Files.readString(car));
+        assertTrue(first.find());
+        Files.writeString(car, Files.readString(car).replaceAll("shop:/#stand[^\"]*", "shop:/#stand00000gone"));
+        Run run = Run.of("validate", shop);
+        assertEquals(2, run.out().lines().count(), run.out());
+        assertTrue(run.out().contains("the same goes for 3 further references to it"), run.out());
+        assertTrue(run.out().contains("4 errors, 0 other remarks"), run.out());
+    }
+
+    @Test
+    void theMarkOfTheStartScriptIsTakenOff() {
+        assertArrayEquals(new String[] {"check", "-data", "=3 mm", ""},
+                CommandLineApplication.unmarked(new String[] {"=check", "=-data", "==3 mm", "="}));
     }
 
     static void assertRefused(Run run, String... words) {

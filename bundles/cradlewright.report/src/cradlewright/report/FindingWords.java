@@ -5,6 +5,7 @@ import cradlewright.analysis.check.Input;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.quantity.Dimension;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -18,18 +19,26 @@ public final class FindingWords {
     private static final String GENERAL = "Estimates from the numbers shown, no certificate. Plates, manuals and local rules come first; "
             + "a licensed structural engineer confirms structures, floors and lifting.";
 
+    /** What nothing gives or takes, so that it is found and allowed. */
+    private static final Set<Dimension> FOUND = EnumSet.of(Dimension.LENGTH, Dimension.RATIO, Dimension.TEMPERATURE, Dimension.SPEED);
+
     private FindingWords() {
     }
 
     /** Returns what is asked against what can be given, then every other number that has to stand beside the answer; may be empty. */
     public static String numbers(Finding finding, UnitSystem units) {
-        Stream<String> shown = finding.inputs().stream().filter(Input::shown).map(input -> input.name() + " " + units.text(input.amount()));
-        return Stream.concat(Stream.of(against(finding, units)), shown).filter(text -> !text.isEmpty()).collect(Collectors.joining("; "));
+        return Stream.of(against(finding, units), shown(finding, units)).filter(text -> !text.isEmpty()).collect(Collectors.joining("; "));
+    }
+
+    /** Returns the numbers beside those asked and given that an answer cannot be read without; may be empty. */
+    public static String shown(Finding finding, UnitSystem units) {
+        return finding.inputs().stream().filter(Input::shown).map(input -> input.name() + " " + units.text(input.amount()))
+                .collect(Collectors.joining("; "));
     }
 
     /**
-     * Returns "asked 1200 N, can give 2500 N (48 %)", or "found 40 N, at least 60 N wanted" where the demand is a least one, or nothing
-     * when the finding has no numbers.
+     * Returns "asked 1200 N, can give 2500 N (48 %)", for what nobody gives "found 6.0 mm, at most 3.0 mm allowed (200 %)", where the
+     * demand is a least one "found 40 N, at least 60 N wanted", or nothing when the finding has no numbers.
      */
     public static String against(Finding finding, UnitSystem units) {
         if (finding.demand().isEmpty() || finding.capacity().isEmpty()) {
@@ -42,7 +51,8 @@ public final class FindingWords {
         }
         boolean scaleWithoutZero = finding.demand().get().dimension() == Dimension.TEMPERATURE;
         String use = scaleWithoutZero ? "" : finding.use().filter(u -> u < 100).map(FindingWords::percent).orElse("");
-        return "asked " + demand + ", can give " + capacity + use;
+        return FOUND.contains(finding.demand().get().dimension()) ? "found " + demand + ", at most " + capacity + " allowed" + use
+                : "asked " + demand + ", can give " + capacity + use;
     }
 
     /** Returns the words of a remedy with how well it is known to help. */

@@ -42,7 +42,8 @@ public enum UnitSystem {
 
     private int decimals(Dimension dimension, double value) {
         return switch (dimension) {
-            case RATIO, SPEED -> 2;
+            case RATIO -> value == Math.rint(value) ? 0 : 2;
+            case SPEED -> 2;
             case LENGTH -> this == METRIC ? 1 : 3;
             case STRESS -> this == METRIC ? 1 : 0;
             case MASS -> Math.abs(value) < 100 ? 1 : 0;

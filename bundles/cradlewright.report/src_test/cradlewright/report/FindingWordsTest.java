@@ -18,6 +18,14 @@ class FindingWordsTest {
     }
 
     @Test
+    void aLengthOrAHeatIsFoundAndAllowed() {
+        Finding twist = Answers.finding("Keep off.").against(Amount.length(0.006), Amount.length(0.003), "plate").say(Verdict.STOP, "No.");
+        assertEquals("found 6.0 mm, at most 3.0 mm allowed (200 %)", FindingWords.numbers(twist, UnitSystem.METRIC));
+        Finding people = Answers.finding("Keep off.").against(Amount.ratio(8), Amount.ratio(4), "room").say(Verdict.TIGHT, "No.");
+        assertEquals("found 8, at most 4 allowed (200 %)", FindingWords.numbers(people, UnitSystem.METRIC));
+    }
+
+    @Test
     void noShareOfNothing() {
         Finding nothing = Answers.finding("Keep off.").against(Amount.force(3), Amount.force(0), "plate").say(Verdict.STOP, "No.");
         assertEquals("asked 3 N, can give 0 N", FindingWords.numbers(nothing, UnitSystem.METRIC));

@@ -125,6 +125,15 @@ class CommandLineProductTest {
     }
 
     @Test
+    void wordsOfThePlatformAreTheUsersOwn() throws Exception {
+        for (String word : List.of("-application", "-data", "-console", "-clean", "-debug", "-vmargs")) {
+            assertRefused(cradlewright.run("list-checks", word, "x y"), word, "x y");
+        }
+        Result result = cradlewright.run("convert", "=3 mm", "in");
+        assertRefused(result, "=3 mm");
+    }
+
+    @Test
     void anEntityBombIsTurnedDown() throws Exception {
         StringBuilder bomb = new StringBuilder("<?xml version=\"1.0\"?>\n<!DOCTYPE x [\n<!ENTITY e0 \"boom\">\n");
         for (int i = 1; i < 20; i++) {

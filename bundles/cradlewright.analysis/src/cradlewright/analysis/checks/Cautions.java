@@ -5,7 +5,7 @@ public final class Cautions {
 
     /** For everything that is lifted. */
     public static final String LIFTING = "Never work under a load that only a lift cylinder, jack, hoist or strap holds: engage the locks and "
-            + "add stands. Raise 10 mm and look at every pad before going higher. The plate and manual of the gear and the local rules come first.";
+            + "add stands. Raise by a finger's breadth and look at every pad before going higher. The plate and manual of the gear and the local rules come first.";
     /** For everything that stands on supports. */
     public static final String SUPPORTS = "Equal readings do not prove equal heights. Keep hands out from between pad and body while lowering.";
     /** For everything that rolls. */
@@ -19,7 +19,7 @@ public final class Cautions {
     /** For bolts and welds. */
     public static final String JOINTS = "Tightening is only as good as the stated friction. Welds are taken as sound and of full throat: have them looked at.";
     /** For floors. */
-    public static final String FLOOR = "An unknown slab is no approval. Joints, drains, pits and cellars are not slab: keep castors 0.3 m away (common "
+    public static final String FLOOR = "An unknown slab is no approval. Joints, drains, pits and cellars are not slab: keep castors a boot's length away (common "
             + "practice).";
     /** For data that everything else rests on. */
     public static final String DATA = "Results are estimates from the numbers shown, not a certificate. Weigh again after each larger change.";

@@ -97,7 +97,7 @@ final class LoadProblems {
         ReadProblem problem = file.problem(object, feature.getName(), what, mend, severity());
         boolean textOfAList = feature.isMany() && !(feature instanceof EReference) && line > 0;
         problems.add(textOfAList ? new ReadProblem(problem.file(), line, problem.objectId(), problem.objectName(), what, mend,
-                problem.severity()) : problem);
+                problem.severity(), "") : problem);
     }
 
     private void unknown(FeatureNotFoundException e) {
@@ -110,7 +110,7 @@ final class LoadProblems {
         } else {
             int line = file.hasAttribute(e.getObject(), e.getName()) ? file.lineOf(e.getObject(), e.getName()) : e.getLine();
             problems.add(new ReadProblem(file.path(), line, Words.id(e.getObject()), Words.name(e.getObject()), what, mend,
-                    severity()));
+                    severity(), ""));
         }
     }
 

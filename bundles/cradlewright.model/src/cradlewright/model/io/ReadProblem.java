@@ -12,9 +12,10 @@ import java.util.Objects;
  * @param what what was found, a clause without a full stop
  * @param mend what to do about it, a clause without a full stop
  * @param severity how much it matters
+ * @param unknownId the id that the object refers to and no object of the shop has; empty when that is not what is wrong
  */
 public record ReadProblem(String file, int line, String objectId, String objectName, String what, String mend,
-        Severity severity) {
+        Severity severity, String unknownId) {
 
     /** Refuses null. */
     public ReadProblem {
@@ -24,11 +25,17 @@ public record ReadProblem(String file, int line, String objectId, String objectN
         Objects.requireNonNull(what, "what");
         Objects.requireNonNull(mend, "mend");
         Objects.requireNonNull(severity, "severity");
+        Objects.requireNonNull(unknownId, "unknownId");
     }
 
     /** Returns a problem of a file, or of a line in it, that belongs to no object. */
     static ReadProblem of(String file, int line, String what, String mend, Severity severity) {
-        return new ReadProblem(file, line, "", "", what, mend, severity);
+        return new ReadProblem(file, line, "", "", what, mend, severity, "");
+    }
+
+    /** Returns the same as a reference to an id that no object of the shop has. */
+    ReadProblem refersTo(String id) {
+        return new ReadProblem(file, line, objectId, objectName, what, mend, severity, id);
     }
 
     /** Returns one line of text: {@code cars/red.cwcar:17: part "bonnet" (id k3v...): what; mend}. */

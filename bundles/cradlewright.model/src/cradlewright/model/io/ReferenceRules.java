@@ -87,7 +87,7 @@ final class ReferenceRules {
                     words + " refers to " + Words.quote(inShop.group(1)) + ", which no object of the shop has as its id",
                     "bring back the file in which it lay, choose another " + Words.of(reference.getEType())
                             + ", or delete the reference",
-                    Severity.ERROR));
+                    Severity.ERROR).refersTo(inShop.group(1)));
             return Optional.empty();
         }
         if (!reference.getEReferenceType().isInstance(target.get())) {

@@ -130,7 +130,7 @@ final class SafeXml {
                         "delete the declaration and what stands in it; if you did not write it, do not trust the file");
             }
             throw new Refused(Math.max(e.getLineNumber(), 0),
-                    "the file breaks off or is not well-formed XML: " + e.getMessage(),
+                    "the file breaks off or is not well-formed XML: " + e.getMessage().replaceFirst("\\.$", ""),
                     "mend this line, or fetch the last good version from the folder .versions");
         } catch (SAXException e) {
             if (e.getException() instanceof Refused refused) {

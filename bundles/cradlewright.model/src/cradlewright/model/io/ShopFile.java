@@ -110,6 +110,6 @@ public final class ShopFile {
     /** Returns a problem of an object in this file, at the line of the feature when there is one. */
     ReadProblem problem(EObject object, String feature, String what, String mend, Severity severity) {
         return new ReadProblem(path, feature.isEmpty() ? lineOf(object) : lineOf(object, feature), Words.id(object),
-                Words.name(object), what, mend, severity);
+                Words.name(object), what, mend, severity, "");
     }
 }

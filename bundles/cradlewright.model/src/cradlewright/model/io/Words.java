@@ -25,11 +25,14 @@ final class Words {
         return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
     }
 
-    /** Returns kind and name of an object, as in {@code lift point "left sill"}. */
+    /** Returns kind and name of an object, as in {@code lift point "left sill"}; without an id also what it is in, whose id people see. */
     static String name(EObject object) {
         String kind = of(object.eClass());
-        boolean named = object instanceof Named n && n.getName() != null && !n.getName().isBlank();
-        return named ? kind + " " + quote(((Named) object).getName()) : kind;
+        if (object instanceof Named named && named.getName() != null && !named.getName().isBlank()) {
+            return kind + " " + quote(named.getName());
+        }
+        boolean own = object instanceof Identified || object.eContainer() == null;
+        return own ? kind : kind + " in " + name(object.eContainer());
     }
 
     /** Returns the id of the object or of the nearest one around it that has one; empty when there is none. */

@@ -5,6 +5,7 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.run.ShopAnswers;
+import cradlewright.report.Alike;
 import cradlewright.report.FindingWords;
 import cradlewright.report.UnitSystem;
 import cradlewright.report.VisitNumbers;
@@ -94,7 +95,7 @@ public final class HtmlReport {
                 .append(badge(answers.worst(subject))).append("</h2>\n");
         VisitNumbers.of(engine, subject).ifPresent(numbers -> numbers(out, numbers));
         out.append("<table>\n<tr><th>Answer</th><th>Reason</th><th>Rests on</th></tr>\n");
-        findings.forEach(finding -> row(out, finding));
+        Alike.gather(findings).forEach(alike -> row(out, alike));
         out.append("</table>\n");
     }
 
@@ -102,13 +103,13 @@ public final class HtmlReport {
         out.append(new SvgPainter().paint(new PlanDrawing(units).draw(numbers.standing(), numbers.weight(), numbers.loads()))).append('\n');
     }
 
-    private void row(StringBuilder out, Finding finding) {
-        out.append("<tr><td>").append(badge(finding.verdict())).append("</td><td>").append(escape(FindingWords.reason(finding)));
-        String numbers = FindingWords.numbers(finding, units);
-        line(out, "", numbers);
-        line(out, "when ", finding.situation());
-        finding.missing().forEach(missing -> line(out, "missing: ", missing));
-        finding.remedies().forEach(remedy -> out.append("<br/><span class=\"act\">to do: ").append(escape(FindingWords.remedy(remedy)))
+    private void row(StringBuilder out, Alike alike) {
+        Finding finding = alike.first();
+        out.append("<tr><td>").append(badge(finding.verdict())).append("</td><td>").append(escape(alike.reason()));
+        alike.numbers(units).forEach(numbers -> line(out, "", numbers));
+        line(out, "when: ", finding.situation());
+        alike.missing().forEach(missing -> line(out, "missing: ", missing));
+        alike.remedies().forEach(remedy -> out.append("<br/><span class=\"act\">to do: ").append(escape(FindingWords.remedy(remedy)))
                 .append("</span>"));
         out.append("</td><td class=\"small\">").append(escape(FindingWords.basis(finding)))
                 .append("<br/>").append(escape(finding.check())).append("</td></tr>\n");

@@ -7,6 +7,7 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.standing.Weight;
 import cradlewright.mechanics.mass.EstimatedBalance;
+import cradlewright.report.Alike;
 import cradlewright.report.BalanceWords;
 import cradlewright.report.FindingWords;
 import cradlewright.report.UnitSystem;
@@ -117,28 +118,25 @@ public final class PartOffReport {
         out.append(Lines.wrap(head("worse"), what + ". " + FindingWords.reason(then)));
         now.map(before -> FindingWords.numbers(before, units)).filter(numbers -> !numbers.isEmpty())
                 .ifPresent(numbers -> out.append(Lines.wrap(deep("now"), numbers)));
-        writeDetails(out, then, "part off");
+        writeDetails(out, new Alike(List.of(then)), "part off");
     }
 
     private void writeOthers(StringBuilder out, String head, List<Finding> findings, Verdict least) {
-        for (Finding finding : findings) {
-            if (finding.verdict() != Verdict.HOLDS && finding.verdict().compareTo(least) >= 0) {
-                out.append(Lines.wrap(head(head), finding.verdict().word() + ". " + FindingWords.reason(finding)));
-                writeDetails(out, finding, "numbers");
-            }
+        List<Finding> told = findings.stream().filter(f -> f.verdict() != Verdict.HOLDS && f.verdict().compareTo(least) >= 0).toList();
+        for (Alike alike : Alike.gather(told)) {
+            out.append(Lines.wrap(head(head), alike.first().verdict().word() + ". " + alike.reason()));
+            writeDetails(out, alike, "numbers");
         }
     }
 
-    private void writeDetails(StringBuilder out, Finding finding, String numbersHead) {
-        String numbers = FindingWords.numbers(finding, units);
-        if (!numbers.isEmpty()) {
-            out.append(Lines.wrap(deep(numbersHead), numbers));
-        }
+    private void writeDetails(StringBuilder out, Alike alike, String numbersHead) {
+        Finding finding = alike.first();
+        alike.numbers(units).forEach(numbers -> out.append(Lines.wrap(deep(numbersHead), numbers)));
         if (!finding.situation().isEmpty()) {
             out.append(Lines.wrap(deep("when"), finding.situation()));
         }
-        finding.missing().forEach(missing -> out.append(Lines.wrap(deep("missing"), missing)));
-        finding.remedies().forEach(remedy -> out.append(Lines.wrap(deep("to do"), FindingWords.remedy(remedy))));
+        alike.missing().forEach(missing -> out.append(Lines.wrap(deep("missing"), missing)));
+        alike.remedies().forEach(remedy -> out.append(Lines.wrap(deep("to do"), FindingWords.remedy(remedy))));
         out.append(Lines.wrap(deep("rests on"), FindingWords.basis(finding) + " [" + finding.check() + "]"));
     }
 

@@ -5,6 +5,7 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.run.ShopAnswers;
+import cradlewright.report.Alike;
 import cradlewright.report.FindingWords;
 import cradlewright.report.UnitSystem;
 import java.time.LocalDate;
@@ -39,8 +40,13 @@ public final class TextReport {
         StringBuilder out = new StringBuilder();
         out.append(Lines.wrap("", answers.shop() + ", " + day)).append('\n');
         for (Subject subject : answers.subjects()) {
-            String answer = answers.about(subject).isEmpty() ? "-" : answers.worst(subject).word();
-            out.append(Lines.wrap(String.format("  %-10s ", answer), subject.label()));
+            if (!answers.about(subject).isEmpty()) {
+                out.append(Lines.wrap(String.format("  %-10s ", answers.worst(subject).word()), subject.label()));
+            }
+        }
+        String silent = Silent.words(answers);
+        if (!silent.isEmpty()) {
+            out.append(Lines.wrap(String.format("  %-10s ", "-"), silent));
         }
         for (Subject subject : answers.subjects()) {
             writeSubject(out, subject, answers.about(subject), table.write(subject));
@@ -52,33 +58,31 @@ public final class TextReport {
 
     private void writeSubject(StringBuilder out, Subject subject, List<Finding> findings, String loads) {
         List<Finding> shown = findings.stream().filter(f -> all || f.verdict() != Verdict.HOLDS).toList();
-        if (shown.isEmpty() && loads.isEmpty()) {
+        if (findings.isEmpty() || shown.isEmpty() && loads.isEmpty()) {
             return;
         }
         out.append('\n').append(Lines.wrap("", subject.label())).append(loads);
-        for (Finding finding : shown) {
-            writeFinding(out, finding);
-        }
+        Alike.gather(shown).forEach(alike -> writeAlike(out, alike));
         long held = findings.size() - shown.size();
         if (held > 0) {
             out.append("  ").append(held).append(held == 1 ? " further answer holds" : " further answers hold").append('\n');
         }
     }
 
-    private void writeFinding(StringBuilder out, Finding finding) {
-        String numbers = FindingWords.numbers(finding, units);
-        out.append(Lines.wrap(String.format("  %-9s ", finding.verdict().word()), FindingWords.reason(finding)));
-        if (!numbers.isEmpty()) {
-            out.append(Lines.wrap(pad("numbers"), numbers));
-        }
+    private void writeAlike(StringBuilder out, Alike alike) {
+        Finding finding = alike.first();
+        out.append(Lines.wrap(String.format("  %-9s ", finding.verdict().word()), alike.reason()));
+        lines(out, "numbers", alike.numbers(units));
         if (!finding.situation().isEmpty()) {
             out.append(Lines.wrap(pad("when"), finding.situation()));
         }
-        for (String missing : finding.missing()) {
-            out.append(Lines.wrap(pad("missing"), missing));
-        }
-        finding.remedies().forEach(remedy -> out.append(Lines.wrap(pad("to do"), FindingWords.remedy(remedy))));
+        lines(out, "missing", alike.missing());
+        lines(out, "to do", alike.remedies().stream().map(FindingWords::remedy).toList());
         out.append(Lines.wrap(pad("rests on"), FindingWords.basis(finding) + " [" + finding.check() + "]"));
+    }
+
+    private static void lines(StringBuilder out, String head, List<String> texts) {
+        texts.forEach(text -> out.append(Lines.wrap(pad(head), text)));
     }
 
     private static void writeTotals(StringBuilder out, ShopAnswers answers) {

@@ -3,10 +3,14 @@ package cradlewright.report.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cradlewright.analysis.check.Scope;
+import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.report.Answers;
 import cradlewright.report.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class TextReportTest {
@@ -58,9 +62,20 @@ class TextReportTest {
 
     @Test
     void whatNothingIsAskedAboutShowsNoVerdict() {
-        assertTrue(write(Answers.all(), false).contains("\n  -          Dolly 1\n"));
+        assertTrue(write(Answers.all(), false).contains("\n  -          Dolly 1: none of the questions asked arises here.\n"));
         String none = write(new ShopAnswers(1, "Shed", List.of(Answers.DOLLY), List.of()), false);
         assertTrue(none.contains("CAN'T SAY: none of the checks asked"), none);
         assertTrue(!none.contains("HOLDS"), none);
+    }
+
+    @Test
+    void manyWithoutAQuestionAreOnlyCountedAndACarIsAnsweredByItsVisits() {
+        List<Subject> subjects = new ArrayList<>(List.of(new Subject(Scope.CAR, "car", Optional.empty(), "Red"), Answers.VISIT));
+        for (int i = 1; i <= 7; i++) {
+            subjects.add(new Subject(Scope.GEAR, "stand-" + i, Optional.empty(), "Stand " + i));
+        }
+        String text = write(new ShopAnswers(1, "Shed", subjects, Answers.all().findings()), false);
+        assertTrue(text.contains("\n  -          7 others: none of the questions asked arises there.\n"), text);
+        assertTrue(!text.contains("Stand 3"), text);
     }
 }

@@ -48,7 +48,7 @@ abstract class FloorCheck extends LoadedVisitCheck {
         PlaceFacts place = standing.place().orElseThrow();
         String id = standing.slab().map(SlabFacts::id).orElse(place.id());
         FindingBuilder finding = finding(subject, id, standing.slab().map(SlabFacts::name).orElse(place.name()))
-                .situation(worst.name() + ", " + worst.situation().words())
+                .situation("under " + worst.name() + ", " + worst.situation().words())
                 .input("largest force on the floor", Amount.force(worst.force()), "19 times in 20, any stiffness of the shell");
         if (worst.area().isEmpty()) {
             return List.of(finding.cantSay("How large the contact of the wheel is, is not known.",

@@ -63,9 +63,9 @@ public final class FloorCompareCheck extends FloorCheck {
             return finding.against(Amount.force(force), Amount.force(wheel.force()), "car wheel that stands there daily")
                     .say(Verdict.HOLDS, "It is no worse than the car wheel that stands there daily.");
         }
-        plate(force, wheel).ifPresent(side -> finding.input("side of a square plate that would do", Amount.length(side),
+        plate(force, wheel).ifPresent(side -> finding.shown("side of a square plate that would do", Amount.length(side),
                 "worked out")
-                .remedy(Remedy.proven("Stand each castor on a stiff square plate of the side given below.", Verdict.HOLDS)));
+                .remedy(Remedy.proven("Stand each castor on a stiff square plate of the side shown.", Verdict.HOLDS)));
         String worse = result.comparisons().stream().filter(comparison -> !comparison.noWorse()).map(c -> words(c.measure()))
                 .collect(Collectors.joining(", "));
         return finding.cantSay("It is worse than the car wheel that stands there daily in its " + worse + ".",

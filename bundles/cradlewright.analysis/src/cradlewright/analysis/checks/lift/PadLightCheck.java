@@ -32,7 +32,7 @@ public final class PadLightCheck extends LoadedVisitCheck {
     /** Creates the check. */
     public PadLightCheck() {
         super(new CheckInfo("lift.pad-light", "Does every pad or strap press enough to stay put?", "common practice, no source",
-                Cautions.LIFTING + " Turn every pad up until it touches before raising, and look again at 10 mm.",
+                Cautions.LIFTING + " Turn every pad up until it touches before raising, and look again a finger's breadth up.",
                 List.of("places of all pads or straps", "mass and balance point"),
                 List.of(CoupledFormulas.ASSEMBLY, ContactFormulas.ENERGY, ContactFormulas.GRADIENT_BOUNDS)),
                         LoadedVisitCheck::atRest);

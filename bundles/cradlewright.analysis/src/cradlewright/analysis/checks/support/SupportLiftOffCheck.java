@@ -73,7 +73,7 @@ public final class SupportLiftOffCheck extends LoadedVisitCheck {
         }
         boolean always = answer.soft().isPresent() && answer.soft().getAsDouble() < tolerance;
         return finding.remedy(Remedy.advice(always ? "Look at the stack at " + support.name()
-                + " each day, or put a softer pad there."
+                + " every day, or put a softer pad there."
                 : "Measure the torsional stiffness of the shell, or put softer pads under it.")).say(Verdict.TIGHT, always
                         ? "It carries nothing once it sinks by less than the twist that is allowed while working."
                         : "If the shell is stiff, it carries nothing once it sinks by less than the twist that is allowed while working.");
