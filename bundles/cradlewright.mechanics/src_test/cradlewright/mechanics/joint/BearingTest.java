@@ -180,6 +180,19 @@ class BearingTest {
     }
 
     @Test
+    void limitsOfTheRange() {
+        HolePosition far = new HolePosition(NONE, NONE, NONE, NONE);
+        assertEquals(0.030, new Bearing(0.010, 0.030, 0.004, 360e6, 800e6, far, HoleKind.NORMAL, 10).holeDiameter(), 0);
+        assertThrows(IllegalArgumentException.class,
+                () -> new Bearing(0.010, 0.0301, 0.004, 360e6, 800e6, far, HoleKind.NORMAL, 1.25));
+        assertThrows(IllegalArgumentException.class,
+                () -> new Bearing(0.010, 0.011, 0.004, 360e6, 800e6, far, HoleKind.NORMAL, 10.05));
+        BoltSpacing s = new BoltSpacing(0.011, 0.004, HoleKind.NORMAL, true);
+        assertEquals(List.of(), s.check(new HolePosition(0.056, 0.056, 0.056, 0.056)), "the maxima themselves are allowed");
+        assertEquals(4, s.check(new HolePosition(0.0562, 0.0562, 0.0562, 0.0562)).size());
+    }
+
+    @Test
     void badInputIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> new HolePosition(0, NONE, NONE, NONE));
         assertThrows(IllegalArgumentException.class, () -> new HolePosition(Double.NaN, NONE, NONE, NONE));

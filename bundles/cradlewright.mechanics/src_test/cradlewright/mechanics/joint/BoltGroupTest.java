@@ -194,6 +194,7 @@ class BoltGroupTest {
         assertThrows(IllegalArgumentException.class, () -> new BoltGroup(List.of()));
         assertThrows(IllegalArgumentException.class, () -> new BoltGroup(List.of(ORIGIN, ORIGIN)));
         assertThrows(IllegalArgumentException.class, () -> group.forcesAboutCentroid(load, 0.9));
+        assertThrows(IllegalArgumentException.class, () -> group.forcesAboutCentroid(load, 3.01));
         assertThrows(IllegalArgumentException.class,
                 () -> group.forcesAboutToe(load, new PlateOutline(-0.04, 0.1, -0.1, 0.1), 1), "bolts off the plate");
         assertThrows(IllegalArgumentException.class, () -> new PlateOutline(0, 0, 0, 1));

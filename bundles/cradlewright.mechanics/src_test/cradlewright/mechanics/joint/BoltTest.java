@@ -168,6 +168,8 @@ class BoltTest {
     void badInputIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> BoltResistance.of(BoltSize.M8, BoltGrade.G8_8, Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> BoltResistance.of(BoltSize.M8, BoltGrade.G8_8, 0.9));
+        assertThrows(IllegalArgumentException.class, () -> BoltResistance.of(BoltSize.M8, BoltGrade.G8_8, 10.05));
+        assertThrows(IllegalArgumentException.class, () -> BoltResistance.punching(0.016, 0.004, 360e6, 10.05));
         assertThrows(IllegalArgumentException.class, () -> BoltResistance.punching(0.016, -0.004, 360e6, 1.25));
         assertThrows(IllegalArgumentException.class, () -> BoltResistance.combined(-1, 1, 0, 1));
         assertThrows(IllegalArgumentException.class, () -> BoltResistance.ofAreas(2e-5, 1e-5, BoltGrade.G8_8, 1.25));

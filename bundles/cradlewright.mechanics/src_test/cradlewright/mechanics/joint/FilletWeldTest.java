@@ -254,6 +254,7 @@ class FilletWeldTest {
         assertThrows(IllegalArgumentException.class, () -> weld(0, 360e6, WeldSteel.S235));
         assertThrows(IllegalArgumentException.class, () -> weld(0.004, Double.NaN, WeldSteel.S235));
         assertThrows(IllegalArgumentException.class, () -> weld(0.004, 360e6, null));
+        assertThrows(IllegalArgumentException.class, () -> new FilletWeld(0.004, 360e6, WeldSteel.S235, 10.05));
         assertThrows(IllegalArgumentException.class, () -> weld(0.004, 360e6, WeldSteel.S235).effectiveLength(0.1, 3));
         assertThrows(IllegalArgumentException.class, () -> new Run(ORIGIN, ORIGIN));
         assertThrows(IllegalArgumentException.class, () -> new WeldGroup(List.of()));

@@ -82,7 +82,9 @@ class TighteningTest {
 
     @Test
     void badInputIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> Tightening.torque(0.9, 1e4, 0.01));
+        assertThrows(IllegalArgumentException.class, () -> Tightening.torque(0.502, 1e4, 0.01));
+        assertEquals(5, Tightening.torque(0.05, 1e4, 0.01), 1e-9, "the least torque factor");
+        assertThrows(IllegalArgumentException.class, () -> Tightening.yieldPreload(BoltSize.M8, BoltGrade.G8_8, 0.603));
         assertThrows(IllegalArgumentException.class, () -> Tightening.torque(0.2, -1, 0.01));
         assertThrows(IllegalArgumentException.class, () -> Tightening.yieldPreload(BoltSize.M8, BoltGrade.G8_8, -0.1));
         assertThrows(IllegalArgumentException.class, () -> Tightening.torque(BoltSize.M8, 1e4, 0.12, Double.NaN));

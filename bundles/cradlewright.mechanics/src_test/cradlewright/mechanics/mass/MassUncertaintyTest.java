@@ -123,6 +123,9 @@ class MassUncertaintyTest {
         skew[0][1] = 2;
         skew[1][0] = 2;
         assertThrows(IllegalArgumentException.class, () -> new EstimatedBalance(b, skew));
+        skew[0][1] = 1.005;
+        skew[1][0] = 1.005;
+        assertThrows(IllegalArgumentException.class, () -> new EstimatedBalance(b, skew), "a correlation above 1");
         double[][] wide = new double[4][4];
         wide[0][0] = 9;
         EstimatedBalance vague = new EstimatedBalance(b, wide);

@@ -171,6 +171,49 @@ class PoseWeighingTest {
         assertEquals(5, chi, 0.25);
     }
 
+    /** Each reading changed a little, the answer worked out anew: squares of the changes are the variance of exact attitudes. */
+    @Test
+    void covarianceFollowsFromChangedReadings() {
+        List<Pose> poses = List.of(pose(0, 0, 320, 0), pose(Math.toRadians(10), 0.05, 320, 0)).stream().map(p -> new Pose(p.up(),
+                p.cells().stream().map(c -> new CellReading(c.position(), c.mass(), 0.2, 0)).toList(), 0)).toList();
+        EstimatedBalance stated = PoseWeighing.solve(poses).estimate();
+        double[] square = new double[4];
+        for (int k = 0; k < 8; k++) {
+            double[] up = changed(poses, k, 1e-3);
+            double[] down = changed(poses, k, -1e-3);
+            for (int i = 0; i < 4; i++) {
+                square[i] += Math.pow((up[i] - down[i]) / 2e-3 * 0.2, 2);
+            }
+        }
+        assertEquals(Math.sqrt(square[0]), stated.standard(MASS), 1e-5 * stated.standard(MASS));
+        assertEquals(Math.sqrt(square[1]), stated.standard(X), 1e-5 * stated.standard(X));
+        assertEquals(Math.sqrt(square[2]), stated.standard(Y), 1e-5 * stated.standard(Y));
+        assertEquals(Math.sqrt(square[3]), stated.standard(Z), 1e-5 * stated.standard(Z));
+    }
+
+    private static double[] changed(List<Pose> poses, int which, double by) {
+        List<Pose> changed = new ArrayList<>();
+        for (int p = 0; p < poses.size(); p++) {
+            List<CellReading> cells = new ArrayList<>(poses.get(p).cells());
+            if (which / 4 == p) {
+                CellReading c = cells.get(which % 4);
+                cells.set(which % 4, new CellReading(c.position(), c.mass() + by, 0.2, 0));
+            }
+            changed.add(new Pose(poses.get(p).up(), cells, 0));
+        }
+        Balance b = PoseWeighing.solve(changed).estimate().balance();
+        return new double[] {b.mass(), b.point().x(), b.point().y(), b.point().z()};
+    }
+
+    @Test
+    void slopesUpToUpright() {
+        List<CellReading> cells = pose(0, 0, 320, 0.003).cells();
+        assertEquals(Math.cos(1.56), Pose.tilted(1.56, 0, cells, 0).up().z(), 1e-9);
+        assertEquals(Math.cos(1.56), Pose.tilted(0, -1.56, cells, 0).up().z(), 1e-9);
+        assertEquals(Math.cos(1.56), Pose.tilted(-1.56, 0, cells, 0).up().z(), 1e-9);
+        assertEquals(Math.cos(1.56), Pose.tilted(0, 1.56, cells, 0).up().z(), 1e-9);
+    }
+
     @Test
     void refusesWeighingsThatCannotTellTheHeight() {
         Pose flat = pose(0, 0, 320, 0.003);
