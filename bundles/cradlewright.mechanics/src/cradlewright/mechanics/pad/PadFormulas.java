@@ -15,7 +15,8 @@ public final class PadFormulas {
     public static final Formula CORK = new Formula("pad.cork", "Compression of a cork pad",
             "p = F t/(E A); k = E A/t; E 17.0 MPa",
             "Procedia Structural Integrity 12 (2018) 317-329, Table 1 (E 17.0 +-1.8 MPa, collapse 0.78 +-0.06 MPa)",
-            "agglomerated cork up to about 5 % strain", "creep over weeks, spread of the modulus of a tenth");
+            "agglomerated cork up to about 5 % strain; lighter core sheets have 5 to 7 MPa (maker's data sheet)",
+            "creep over weeks, spread of the modulus of a tenth");
 
     /** Rubber. */
     public static final Formula RUBBER = new Formula("pad.rubber", "Compression of a rubber pad",
@@ -25,7 +26,8 @@ public final class PadFormulas {
 
     /** Limits. */
     public static final Formula LIMITS = new Formula("pad.limits", "How far a pad may be pressed",
-            "cork: sigma <= 0.4 MPa and strain <= 5 %", "common practice, no source", "steady load",
+            "cork: sigma <= 0.4 MPa and strain <= 5 %", "common practice, no source",
+            "steady load, cork that collapses at about 0.8 MPa; light cork board gives way from 0.25 MPa (building handbook)",
             "rubber: limits of the maker are needed");
 
     /** Stack. */

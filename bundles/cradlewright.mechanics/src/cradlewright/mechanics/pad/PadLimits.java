@@ -10,7 +10,10 @@ import cradlewright.mechanics.formula.Require;
  */
 public record PadLimits(double stress, double strain) {
 
-    /** Cork: 0.4 MPa and 5 % (common practice, no source), about half the published collapse stress. */
+    /**
+     * Cork: 0.4 MPa and 5 % (common practice, no source), about half the published collapse stress of a dense agglomerate. Light
+     * cork board gives way from 0.25 MPa and needs limits of its own.
+     */
     public static final PadLimits CORK = new PadLimits(0.4e6, 0.05);
 
     /** Refuses limits that are not above zero or a strain above one half. */

@@ -124,6 +124,7 @@ class TippingTest {
         PushOver tipped = PushOver.of(POLYGON, at(0.9, 0).plus(Vec3.UP), weight, RIGHT, 1.3, FloorSlope.LEVEL);
         assertEquals(0, tipped.tipForce(), 0);
         VALUES.check("push.one-person", TippingPractice.ONE_PERSON_PUSH);
+        VALUES.check("second.push.one-person", TippingPractice.ONE_PERSON_PUSH);
         VALUES.check("push.more-people", TippingPractice.MORE_PEOPLE_PUSH);
         VALUES.check("ratio.required", TippingPractice.REQUIRED_RATIO);
         VALUES.check("second.ratio", TippingPractice.REQUIRED_RATIO);
