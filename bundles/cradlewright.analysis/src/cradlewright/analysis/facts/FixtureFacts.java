@@ -10,7 +10,7 @@ import java.util.OptionalInt;
  * @param nodeId the node it stands on
  * @param on where along a member it stands instead, if it stands on one
  * @param height of its top above the node, in m
- * @param offset sideways of the node, in m
+ * @param offset of its top from the node besides the height, in m
  * @param padId pad type in stock
  * @param hold how it holds
  * @param boltId bolt type in stock

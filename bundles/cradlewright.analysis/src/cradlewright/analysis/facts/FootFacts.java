@@ -7,6 +7,7 @@ import java.util.Optional;
  *
  * @param nodeId where it is
  * @param down whether it carries
+ * @param stiffness in N/m
  */
-public record FootFacts(String id, String name, Optional<String> nodeId, boolean down) implements Fact {
+public record FootFacts(String id, String name, Optional<String> nodeId, boolean down, Optional<Value> stiffness) implements Fact {
 }

@@ -62,10 +62,10 @@ public sealed interface GearFacts extends Fact {
      * @param length in m
      * @param mode how it is slung
      * @param stiffness in N/m
-     * @param legs how many legs hang from its one ring; one when nobody said
+     * @param legs how many legs hang from its one ring; nothing when nobody said, as of a strap that is one by itself
      */
     record Strap(String id, String name, Examination examination, Optional<Value> ratedLoad, Optional<Value> length, Mode mode,
-            Optional<Value> stiffness, int legs) implements GearFacts {
+            Optional<Value> stiffness, OptionalInt legs) implements GearFacts {
     }
 
     /** How a strap is slung. */

@@ -90,7 +90,7 @@ final class DollyImporter {
     }
 
     private static FootFacts foot(Foot foot) {
-        return new FootFacts(id(foot), name(foot), Identity.reference(foot.getNode()), foot.isDown());
+        return new FootFacts(id(foot), name(foot), Identity.reference(foot.getNode()), foot.isDown(), Values.si(foot.getStiffness()));
     }
 
     /** Reads a fixture; one of which nobody said how it holds only pushes. */

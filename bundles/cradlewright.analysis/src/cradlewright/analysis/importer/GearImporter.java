@@ -34,7 +34,7 @@ final class GearImporter {
         if (gear instanceof Strap strap) {
             return new GearFacts.Strap(id(strap), name(strap), Words.examination(strap), Values.si(strap.getWorkingLoadLimit()),
                     Values.si(strap.getLength()), mode(strap.getMode()), Values.si(strap.getStiffness()),
-                    Values.count(strap.getLegs()).orElse(1));
+                    Values.count(strap.getLegs()));
         }
         if (gear instanceof Stand stand) {
             return new GearFacts.Stand(id(stand), name(stand), Words.examination(stand), Values.si(stand.getRatedLoad()),

@@ -295,7 +295,7 @@ final class ContactSetting {
     private void addFeetOrCastors(DollyFacts facts, Reader source) {
         List<FootFacts> down = facts.feet().stream().filter(FootFacts::down).toList();
         for (FootFacts foot : down) {
-            addFloorContact(foot.id(), foot.name(), foot.nodeId(), Compliances.BARE_STEEL);
+            addFloorContact(foot.id(), foot.name(), foot.nodeId(), foot.stiffness().map(k -> 1 / k.si()).orElse(Compliances.BARE_STEEL));
         }
         if (down.isEmpty()) {
             for (CastorFacts castor : facts.castors()) {

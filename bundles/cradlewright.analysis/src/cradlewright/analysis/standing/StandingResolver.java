@@ -247,7 +247,7 @@ final class StandingResolver {
         if (base.isEmpty() || stack.isEmpty() || padHeight.isEmpty()) {
             return Optional.empty();
         }
-        double top = base.get().z() + on.fixture().height().get().si() + padHeight.get() + stack.get();
+        double top = base.get().z() + on.fixture().height().get().si() + on.fixture().offset().z() + padHeight.get() + stack.get();
         return Optional.of(support.inCarrier().z() - top);
     }
 }

@@ -39,7 +39,6 @@ class EveryFeatureTest {
             "Floor.doors",
             "Floor.id",
             "Floor.name",
-            "Foot.stiffness",
             "Hoist.basis",
             "JobBook.calendars",
             "Lift.basis",

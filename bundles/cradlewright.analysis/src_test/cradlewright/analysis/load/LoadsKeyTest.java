@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.FootFacts;
 import cradlewright.analysis.facts.Hold;
 import cradlewright.analysis.facts.PartFacts;
 import cradlewright.analysis.facts.PropFacts;
@@ -506,5 +507,24 @@ class LoadsKeyTest {
         SettingsFacts common = SettingsFacts.commonPractice();
         return new SettingsFacts(person, common.leanForce(), common.barForce(), common.requiredRatio(), common.tightMargin(),
                 common.jointFactor(), common.step(), common.unevenness(), common.slope(), common.walkingSpeed(), common.shimTolerance());
+    }
+
+    @Test
+    void aStifferDiagonalOfFeetTakesMore() {
+        // R (1 +- t): one diagonal of 2e6, the other of 1e6 N/m; both must sink as far in sum, (1 + t) / 2 = 1 - t gives t = 1/3.
+        VisitShop shop = onDolly(VisitShop.measured(800));
+        SteelDolly dolly = SteelDolly.square("dolly");
+        double[][] places = {{-0.5, -0.5}, {-0.5, 0.5}, {0.5, 0}};
+        for (int i = 0; i < 3; i++) {
+            dolly.node("f" + i, places[i][0], places[i][1], 0.2).fixture("fix" + i, "f" + i, Optional.empty());
+        }
+        for (int corner = 0; corner < 4; corner++) {
+            // Corners 0 and 3 lie across from each other.
+            dolly.feet.add(new FootFacts("foot" + corner, "foot " + corner, Optional.of("dolly-n" + corner), true,
+                    Optional.of(VisitShop.measured(corner % 3 == 0 ? 2e6 : 1e6))));
+        }
+        double even = 900 * G / 4;
+        assertArrayEquals(new double[] {even * 4 / 3, even * 2 / 3, even * 2 / 3, even * 4 / 3},
+                castors(rest(shop.with(dolly.facts()))), 1e-3);
     }
 }

@@ -85,11 +85,11 @@ class SituationsKeyTest {
     @Test
     void onItsFeetItDoesNotRoll() {
         SteelDolly dolly = SteelDolly.square("dolly");
-        dolly.feet.add(new FootFacts("up", "up", Optional.of("dolly-n0"), false));
+        dolly.feet.add(new FootFacts("up", "up", Optional.of("dolly-n0"), false, Optional.empty()));
         VisitShop up = new VisitShop(CarrierKind.DOLLY).with(dolly.facts());
         up.dolly = Optional.of("dolly");
         assertEquals(6, ask(up).size());
-        dolly.feet.add(new FootFacts("down", "down", Optional.of("dolly-n0"), true));
+        dolly.feet.add(new FootFacts("down", "down", Optional.of("dolly-n0"), true, Optional.empty()));
         VisitShop down = new VisitShop(CarrierKind.DOLLY).with(dolly.facts());
         down.dolly = Optional.of("dolly");
         assertEquals(List.of("rest"), ask(down).stream().map(Situation::id).toList());

@@ -81,6 +81,18 @@ class StandingKeyTest {
     }
 
     @Test
+    void whatStandsAboveTheHeightOfTheFixtureCountsToo() {
+        // 0.52 - (0.2 + 0.3 + 0.015) = 0.005 m.
+        SteelDolly dolly = new SteelDolly("dolly");
+        dolly.offset = new Vec3(0, 0.04, 0.015);
+        dolly.node("n1", 0, 0, 0.2).fixture("f1", "n1", value(0.3));
+        VisitShop shop = new VisitShop(CarrierKind.DOLLY).with(dolly.facts());
+        shop.dolly = Optional.of("dolly");
+        shop.touch("A").at(0, 0.04, 0.52).on("f1");
+        assertEquals(0.005, support(shop, 0).gap(), 1e-12);
+    }
+
+    @Test
     void heightsOfSomeSupportsAloneAreNotUsed() {
         VisitShop shop = onFixtures(false);
         assertEquals(0, support(shop, 0).gap());
@@ -143,7 +155,7 @@ class StandingKeyTest {
         VisitShop shop = new VisitShop(CarrierKind.STANDS).mount("2R", new Vec3(1, 0.4, 0), Condition.SOUND, Optional.empty())
                 .with(new GearFacts.Trestle("trestle", "trestle", NONE, Optional.empty()))
                 .with(new GearFacts.Strap("strap", "strap", NONE, Optional.empty(), Optional.empty(), GearFacts.Mode.STRAIGHT,
-                Optional.empty(), 1));
+                Optional.empty(), OptionalInt.empty()));
         shop.touch("A").at(0, 0, 0).on("trestle");
         shop.touch("B").at(0, 0, 0).on("strap");
         shop.touch("C").mount("2R").on("2R").holds(Hold.BOLTED);

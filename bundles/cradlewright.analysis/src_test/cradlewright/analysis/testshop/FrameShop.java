@@ -219,7 +219,7 @@ public final class FrameShop {
                     nodes.add(new NodeFacts(foot, foot, Optional.of(at(side, corner.endsWith("0") ? 0 : 3).minus(Vec3.UP.times(leg)))));
                     members.add(member("leg-" + corner, foot, corner));
                 }
-                feet.add(new FootFacts("foot-" + corner, "foot " + corner, Optional.of(foot), true));
+                feet.add(new FootFacts("foot-" + corner, "foot " + corner, Optional.of(foot), true, Optional.empty()));
             }
         }
         members.add(member("front", "left0", "right0"));

@@ -293,7 +293,7 @@ public final class RollingShop {
             }
             feet.ifPresent(wide -> {
                 nodes.add(new NodeFacts("foot " + corner, corner, Optional.of(new Vec3(x, side * wide, 0.2))));
-                down.add(new FootFacts("foot-" + corner, "foot " + corner, Optional.of("foot " + corner), feetDown));
+                down.add(new FootFacts("foot-" + corner, "foot " + corner, Optional.of("foot " + corner), feetDown, Optional.empty()));
             });
         }
         for (String id : List.of("A", "B", "C")) {

@@ -29,6 +29,8 @@ public final class SteelDolly {
     public final List<PropFacts> props = new ArrayList<>();
     public Optional<DollyFacts.Heights> heights = Optional.empty();
     /** Of the fixtures that are added from now on. */
+    public Vec3 offset = Vec3.ZERO;
+    /** Of the fixtures that are added from now on. */
     public Optional<Value> stiffness = Optional.empty();
     public Optional<Value> mass = Optional.empty();
     public Optional<Vec3> balance = Optional.empty();
@@ -72,7 +74,7 @@ public final class SteelDolly {
 
     /** Adds a fixture on a node, with its height above the node if that is known. */
     public SteelDolly fixture(String fixture, String node, Optional<Value> height) {
-        fixtures.add(new FixtureFacts(fixture, fixture, Optional.of(node), Optional.empty(), height, Vec3.ZERO, Optional.empty(),
+        fixtures.add(new FixtureFacts(fixture, fixture, Optional.of(node), Optional.empty(), height, offset, Optional.empty(),
                 Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty(), stiffness));
         return this;
     }

@@ -71,7 +71,8 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
      * allows for all of them. Common practice, no source; the rules of the sling standards allow somewhat more.
      */
     private static double oneLeg(GearFacts.Strap strap, List<Support> supports, VisitLoads loads) {
-        return strap.legs() < 2 ? 0 : strap.legs() * supports.stream().flatMap(s -> loads.most(List.of(s.contactId())).stream())
+        int legs = strap.legs().orElse(1);
+        return legs < 2 ? 0 : legs * supports.stream().flatMap(s -> loads.most(List.of(s.contactId())).stream())
                 .mapToDouble(VisitLoads.Total::high).max().orElse(0);
     }
 
@@ -86,8 +87,9 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
         FindingBuilder finding = finding(subject, strap.id(), strap.name()).situation("hanging still")
                 .input("carries, masses as listed", Amount.mass(most.force() / Constants.GRAVITY), "worked out")
                 .input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness of the shell");
-        if (strap.legs() > 1) {
-            finding.input("legs", Amount.ratio(strap.legs()), "each takes at most its part of the tag, common practice, no source");
+        if (strap.legs().orElse(1) > 1) {
+            finding.input("legs", Amount.ratio(strap.legs().getAsInt()),
+                    "each takes at most its part of the tag, common practice, no source");
         }
         if (strap.ratedLoad().isEmpty()) {
             return finding.cantSay("The working load limit of this strap is not in the files.",

@@ -17,7 +17,10 @@ import cradlewright.mechanics.coupled.CoupledFormulas;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Does every stand carry? One that carries nothing falls over or gets kicked away. */
+/**
+ * Does every stand carry? One that carries nothing, or next to nothing, falls over or gets kicked away: below a tenth of the mean it
+ * stops, as under a lift.
+ */
 public final class StandIdleCheck extends LoadedVisitCheck {
 
     /** Force below which a stand carries nothing, N. */
@@ -42,26 +45,33 @@ public final class StandIdleCheck extends LoadedVisitCheck {
     protected List<Finding> judge(Standing standing, VisitLoads loads, Subject subject, Reader reader) {
         List<Finding> findings = new ArrayList<>();
         for (StandUse use : StandUse.of(standing)) {
-            loads.atRest(use.contactIds()).ifPresent(total -> findings.add(judge(use, total, loads.meanAtRest(), subject)));
+            loads.atRest(use.contactIds()).ifPresent(total -> findings.add(judge(use, total, loads.meanAtRest(), subject,
+                    settings(reader).tightMargin())));
         }
         return findings;
     }
 
-    private Finding judge(StandUse use, VisitLoads.Total total, double mean, Subject subject) {
+    private Finding judge(StandUse use, VisitLoads.Total total, double mean, Subject subject,
+            double margin) {
         String name = use.gear().name();
         FindingBuilder finding = finding(subject, use.gear().id(), name).situation("at rest")
                 .input("carries, masses as listed", Amount.force(total.force()), "worked out")
-                .input("carries at least", Amount.force(total.low()), "19 times in 20, any stiffness of the shell")
-                .input("mean of all supports", Amount.force(mean), "worked out");
+                .input("mean of all supports", Amount.force(mean), "worked out")
+                .atLeast(Amount.force(LIGHT * mean), Amount.force(Math.max(0, total.low())),
+                        "what it carries at least, against a tenth of the mean");
         if (total.force() < NOTHING) {
             return finding.remedy(Remedy.advice("Raise " + name
                     + " until it carries, or take it away and count only on the others."))
                     .say(Verdict.STOP, name + " carries nothing: do not count on it.");
         }
-        if (total.low() < LIGHT * mean) {
-            return finding.remedy(Remedy.advice("Raise " + name + " a little, and try each stand by hand: none may be loose."))
-                    .say(Verdict.TIGHT, name + " carries little, or may carry little.");
+        Verdict verdict = Verdict.of(LIGHT * mean, Math.max(0, total.low()), margin);
+        if (verdict != Verdict.HOLDS) {
+            finding.remedy(Remedy.advice("Raise " + name + " a little, and try each stand by hand: none may be loose."));
         }
-        return finding.say(Verdict.HOLDS, name + " carries.");
+        return finding.say(verdict, switch (verdict) {
+            case HOLDS -> name + " carries.";
+            case TIGHT -> name + " carries, hardly.";
+            default -> name + " carries little, or may carry little: do not count on it.";
+        });
     }
 }

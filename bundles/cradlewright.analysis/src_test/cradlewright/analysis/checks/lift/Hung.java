@@ -7,6 +7,7 @@ import cradlewright.analysis.testshop.SupportShop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Shells held at three places, so that statics alone give the loads: A and B in front at x -1, C behind at x 1 with half the weight
@@ -20,7 +21,7 @@ final class Hung {
     }
 
     static GearFacts.Strap strap(String id, Optional<Value> limit, GearFacts.Mode mode) {
-        return new GearFacts.Strap(id, id, SupportShop.examined(), limit, Optional.empty(), mode, Optional.empty(), 1);
+        return new GearFacts.Strap(id, id, SupportShop.examined(), limit, Optional.empty(), mode, Optional.empty(), OptionalInt.empty());
     }
 
     static SupportShop inStraps(double kilograms, double limit, GearFacts.Mode mode) {

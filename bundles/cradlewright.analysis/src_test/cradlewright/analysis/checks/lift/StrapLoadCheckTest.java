@@ -12,6 +12,7 @@ import cradlewright.analysis.testshop.SupportShop;
 import cradlewright.mechanics.geometry.Vec3;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Strap C carries half of the shell. Mode factors: straight 1, choked 0.8, leaning basket 1.4 (EN 1492-1 and EN 1492-2). */
@@ -97,7 +98,7 @@ class StrapLoadCheckTest {
     void ofAllLegsOfASlingTheHardestCounts() {
         SupportShop shop = new SupportShop(CarrierKind.STRAPS).weighs(900, 0).has(new GearFacts.Strap("strap-C", "strap-C",
                 SupportShop.examined(), Optional.of(SupportShop.measured(1000)), Optional.empty(), GearFacts.Mode.STRAIGHT,
-                        Optional.empty(), 3));
+                        Optional.empty(), OptionalInt.of(3)));
         shop.support("A", -1, -0.5, 1).on("strap-C");
         shop.support("B", -1, 0.5, 1).on("strap-C");
         shop.support("C", 1, 0, 1).on("strap-C");

@@ -36,7 +36,12 @@ class StandIdleCheckTest {
         assertEquals(Verdict.HOLDS, only(carries).verdict());
         SupportShop light = shop(-0.94);
         light.support("C", 1, 0, 1).on("T");
-        assertEquals(Verdict.TIGHT, only(light).verdict());
+        // (1 - 0.94)/2 = 0.03 of the weight against a thirtieth.
+        assertEquals(Verdict.STOP, only(light).verdict());
+        SupportShop hardly = shop(-0.93);
+        hardly.support("C", 1, 0, 1).on("T");
+        // 0.035: above a thirtieth, a thirtieth above nine tenths of it.
+        assertEquals(Verdict.TIGHT, only(hardly).verdict());
     }
 
     @Test
