@@ -15,7 +15,7 @@ import java.util.Locale;
 /** Compares speed and numbers of frame and contacts with the program ccx; see the README beside. */
 public final class FrameBenchmark {
 
-    private static final int WARM_UP = 3;
+    private static final int WARM_UP = 20;
     private static final int RUNS = 9;
     private static final int ALONE = 10;
     private static final int ROUNDS = 40;

@@ -160,7 +160,9 @@ public final class ContactProblem {
         }
         double[] copy = values.clone();
         for (int i = 0; i < length; i++) {
-            Require.finite(copy[i], name + " " + i);
+            if (!Double.isFinite(copy[i])) {
+                Require.finite(copy[i], name + " " + i);
+            }
         }
         return copy;
     }

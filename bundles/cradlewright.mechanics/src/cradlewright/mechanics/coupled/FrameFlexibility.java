@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
+import cradlewright.mechanics.formula.Require;
 import cradlewright.mechanics.frame.CondensedFrame;
 import cradlewright.mechanics.frame.ContactDof;
 import cradlewright.mechanics.frame.ForceMoment;
@@ -13,27 +14,45 @@ import cradlewright.mechanics.frame.FramePoint;
 import cradlewright.mechanics.frame.FrameResult;
 import cradlewright.mechanics.frame.FrameStructure;
 import cradlewright.mechanics.frame.LoadCase;
+import cradlewright.mechanics.frame.LoadedFrame;
 import cradlewright.mechanics.frame.ShellSpine;
 
 /**
  * A frame as an elastic body. The structure is condensed once per set of contacts and shared by all load cases derived with
- * {@link #withLoads}.
+ * {@link #withLoads}; the sag under a load pattern is worked out once and shared by all multiples derived with
+ * {@link #times}.
  */
 public final class FrameFlexibility implements Flexibility {
 
     private static final double PLACE_TOLERANCE = 1e-6;
 
     private final FrameStructure structure;
-    private final LoadCase loads;
+    private final LoadCase pattern;
+    private final ForceMoment resultant;
+    private final double factor;
     private final Function<UnitAction, FramePoint> places;
     private final Map<List<UnitAction>, CondensedFrame> condensed;
+    private final Map<List<UnitAction>, LoadedFrame> loaded;
 
-    private FrameFlexibility(FrameStructure structure, LoadCase loads, Function<UnitAction, FramePoint> places,
+    private FrameFlexibility(FrameStructure structure, LoadCase pattern, Function<UnitAction, FramePoint> places,
             Map<List<UnitAction>, CondensedFrame> condensed) {
         this.structure = structure;
-        this.loads = Objects.requireNonNull(loads, "loads");
+        this.pattern = Objects.requireNonNull(pattern, "loads");
+        this.resultant = pattern.resultant();
+        this.factor = 1;
         this.places = places;
         this.condensed = condensed;
+        this.loaded = new ConcurrentHashMap<>();
+    }
+
+    private FrameFlexibility(FrameFlexibility other, double factor) {
+        structure = other.structure;
+        pattern = other.pattern;
+        resultant = other.resultant;
+        this.factor = factor;
+        places = other.places;
+        condensed = other.condensed;
+        loaded = other.loaded;
     }
 
     /**
@@ -61,15 +80,20 @@ public final class FrameFlexibility implements Flexibility {
         return new FrameFlexibility(structure, other, places, condensed);
     }
 
+    /** Returns the same frame under a multiple of its loads; throws IllegalArgumentException if the factor is not finite. */
+    public FrameFlexibility times(double multiple) {
+        return new FrameFlexibility(this, Require.finite(multiple, "load factor") * factor);
+    }
+
     @Override
     public Condensed condense(List<UnitAction> actions) {
-        CondensedFrame frame = frame(actions);
-        return new Condensed(frame.flexibility(), frame.sag(loads));
+        LoadedFrame frame = frame(actions);
+        return new Condensed(frame.frame().flexibility(), frame.sag(factor));
     }
 
     @Override
     public ForceMoment loads() {
-        return loads.resultant();
+        return resultant.times(factor);
     }
 
     /**
@@ -78,12 +102,13 @@ public final class FrameFlexibility implements Flexibility {
      * @param body the id under which this frame takes part
      */
     public FrameResult result(CoupledSolution solution, String body) {
-        return frame(solution.problem().actionsOn(body)).result(solution.forcesOn(body), loads);
+        return frame(solution.problem().actionsOn(body)).result(solution.forcesOn(body), factor);
     }
 
-    private CondensedFrame frame(List<UnitAction> actions) {
-        return condensed.computeIfAbsent(List.copyOf(actions),
-                list -> structure.condense(list.stream().map(this::dof).toList()));
+    private LoadedFrame frame(List<UnitAction> actions) {
+        List<UnitAction> key = List.copyOf(actions);
+        return loaded.computeIfAbsent(key, list -> condensed
+                .computeIfAbsent(list, l -> structure.condense(l.stream().map(this::dof).toList())).under(pattern));
     }
 
     private ContactDof dof(UnitAction action) {

@@ -7,7 +7,8 @@ import cradlewright.mechanics.formula.Require;
 
 /**
  * A frame seen through its contacts: how far each contact point moves along its direction per unit of each contact, and
- * under loads. One solve per contact, done when made. Immutable. See {@link FrameFormulas#CONDENSE}.
+ * under loads. One solve per contact, done when made; what loads do to the contacts then follows from the work that they do
+ * on these movements (Maxwell and Betti), without a solve. Immutable. See {@link FrameFormulas#CONDENSE}.
  *
  * <p>On a free body flexibility and sag depend on the clamped node by rigid motions; in a contact problem that also asks for
  * balance these drop out.
@@ -35,7 +36,7 @@ public final class CondensedFrame {
         int n = contacts.size();
         double[][] rows = new double[n][];
         for (int j = 0; j < n; j++) {
-            rows[j] = along(structure.result(units.get(j), movements.get(j)));
+            rows[j] = work(units.get(j));
         }
         double[][] mean = new double[n][n];
         for (int i = 0; i < n; i++) {
@@ -46,8 +47,29 @@ public final class CondensedFrame {
         return mean;
     }
 
-    private double[] along(FrameResult result) {
-        return contacts.stream().mapToDouble(c -> c.action().work(result.motion(c.point()))).toArray();
+    /** Movement of each contact along its direction: the work of the loads on the movements of its unit action. */
+    private double[] work(LoadCase loads) {
+        double[] actions = structure.actions(loads);
+        double[] along = new double[contacts.size()];
+        for (int i = 0; i < along.length; i++) {
+            along[i] = Vectors.dot(movements.get(i), actions) + betweenNodes(contacts.get(i), loads);
+        }
+        return along;
+    }
+
+    /** What loads on the same member add to the movement of a contact that does not stand at a node. */
+    private double betweenNodes(ContactDof contact, LoadCase loads) {
+        FramePoint point = contact.point();
+        if (!point.onMember()) {
+            return 0;
+        }
+        int member = structure.model().memberIndex(point.owner());
+        List<SpanLoad> span = loads.spanLoads(member);
+        if (span.isEmpty()) {
+            return 0;
+        }
+        double station = structure.model().station(point.owner(), point.distance());
+        return contact.action().work(structure.element(member).held(span).motion(station).at(point.arm()));
     }
 
     /** Returns the structure behind the contacts. */
@@ -87,8 +109,7 @@ public final class CondensedFrame {
      * @throws IllegalArgumentException if the case belongs to another model
      */
     public double[] sag(LoadCase loads) {
-        loads.requireOn(structure.model());
-        return along(structure.result(loads, structure.movements(loads)));
+        return under(loads).sag(1);
     }
 
     /**
@@ -99,19 +120,41 @@ public final class CondensedFrame {
      *         the whole does not balance on a free body
      */
     public FrameResult result(double[] contactForces, LoadCase loads) {
+        return under(loads).result(contactForces, 1);
+    }
+
+    /**
+     * Returns the frame with a pattern of loads that are not contacts.
+     *
+     * @throws IllegalArgumentException if the case belongs to another model
+     */
+    public LoadedFrame under(LoadCase loads) {
+        loads.requireOn(structure.model());
+        return new LoadedFrame(this, loads);
+    }
+
+    double[] movedBy(LoadCase loads) {
+        if (!loads.hasSettlements()) {
+            return work(loads);
+        }
+        FrameResult result = structure.result(loads, structure.movements(loads));
+        return contacts.stream().mapToDouble(c -> c.action().work(result.motion(c.point()))).toArray();
+    }
+
+    /** The sum of all contacts, each times its force, and of {@code factor} times a case with the movements it makes. */
+    FrameResult superposed(double[] contactForces, LoadCase loads, double[] moved, double factor) {
         if (contactForces.length != contacts.size()) {
             throw new IllegalArgumentException(contacts.size() + " contact forces wanted, found " + contactForces.length);
         }
-        loads.requireOn(structure.model());
-        double[] sum = structure.movements(loads);
+        double[] sum = new double[moved.length];
+        Vectors.addTimes(sum, factor, moved);
         for (int c = 0; c < contactForces.length; c++) {
-            Require.finite(contactForces[c], "force of contact " + c);
-            double[] unit = movements.get(c);
-            for (int i = 0; i < sum.length; i++) {
-                sum[i] += contactForces[c] * unit[i];
+            if (!Double.isFinite(contactForces[c])) {
+                Require.finite(contactForces[c], "force of contact " + c);
             }
+            Vectors.addTimes(sum, contactForces[c], movements.get(c));
         }
-        LoadCase all = loads.plusTimes(units, contactForces);
+        LoadCase all = loads.times(factor).plusTimes(units, contactForces);
         structure.requireBalance(all);
         return structure.result(all, sum);
     }

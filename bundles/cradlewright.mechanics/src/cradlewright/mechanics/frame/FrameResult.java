@@ -4,23 +4,24 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Movements, reactions and internal forces of a frame under one load case. Immutable. On a free body movements are relative
- * to its clamped node and the reaction of that node is the rest that the loads leave unbalanced.
+ * Movements, reactions and internal forces of a frame under one load case. Immutable; members and reactions are worked out
+ * when first asked for. On a free body movements are relative to its clamped node and the reaction of that node is the rest
+ * that the loads leave unbalanced.
  */
 public final class FrameResult {
 
     private final FrameStructure structure;
     private final LoadCase loads;
     private final double[] movements;
-    private final double[] reactions;
+    /** Filled on demand; a state is immutable, so two threads that fill the same place do no harm. */
     private final MemberState[] states;
+    private volatile double[] reactions;
 
-    FrameResult(FrameStructure structure, LoadCase loads, double[] movements, MemberState[] states) {
+    FrameResult(FrameStructure structure, LoadCase loads, double[] movements) {
         this.structure = structure;
         this.loads = loads;
         this.movements = movements;
-        this.states = states;
-        reactions = structure.reactions(loads, movements);
+        states = new MemberState[structure.model().members().size()];
     }
 
     /** Returns the loads, contact forces included. */
@@ -52,7 +53,12 @@ public final class FrameResult {
 
     /** Returns what the support does to a node, global axes, zero at a node that is not held. */
     public ForceMoment reaction(String node) {
-        double[] six = six(reactions, node);
+        double[] all = reactions;
+        if (all == null) {
+            all = structure.reactions(loads, movements);
+            reactions = all;
+        }
+        double[] six = six(all, node);
         return new ForceMoment(Vectors.vector(six, 0), Vectors.vector(six, 3));
     }
 
@@ -90,7 +96,13 @@ public final class FrameResult {
     }
 
     private MemberState state(String member) {
-        return states[structure.model().memberIndex(member)];
+        int index = structure.model().memberIndex(member);
+        MemberState state = states[index];
+        if (state == null) {
+            state = structure.element(index).recover(movements, loads.spanLoads(index));
+            states[index] = state;
+        }
+        return state;
     }
 
     private double[] six(double[] all, String node) {

@@ -39,8 +39,7 @@ public final class FrameStructure {
     private FrameStructure(FrameModel model, String clamp) {
         this.model = model;
         this.clamp = clamp;
-        elements = model.members().stream().map(member -> new MemberElement(member, model.axes(member.name())))
-                .toArray(MemberElement[]::new);
+        elements = model.members().stream().map(member -> new MemberElement(model, member)).toArray(MemberElement[]::new);
         int freedoms = 6 * model.nodes().size();
         unknown = new int[freedoms];
         spring = new double[freedoms];
@@ -154,13 +153,14 @@ public final class FrameStructure {
 
     private SkylineLdl factor(int unknowns) {
         SymmetricAssembly matrix = new SymmetricAssembly(unknowns);
-        for (int m = 0; m < elements.length; m++) {
-            int[] freedoms = freedoms(m);
-            double[][] k = elements[m].stiffness();
-            for (int i = 0; i < freedoms.length; i++) {
-                for (int j = 0; j <= i; j++) {
-                    if (unknown[freedoms[i]] >= 0 && unknown[freedoms[j]] >= 0 && k[i][j] != 0) {
-                        matrix.add(unknown[freedoms[i]], unknown[freedoms[j]], k[i][j]);
+        for (MemberElement element : elements) {
+            double[][] k = element.stiffness();
+            for (int i = 0; i < k.length; i++) {
+                int row = unknown[element.freedom(i)];
+                for (int j = 0; j <= i && row >= 0; j++) {
+                    int column = unknown[element.freedom(j)];
+                    if (column >= 0 && k[i][j] != 0) {
+                        matrix.add(row, column, k[i][j]);
                     }
                 }
             }
@@ -197,18 +197,6 @@ public final class FrameStructure {
         Vec3 first = model.nodes().get(0).position();
         double reach = model.nodes().stream().mapToDouble(n -> n.position().minus(first).norm()).max().orElseThrow();
         return Math.max(reach, Arrays.stream(elements).mapToDouble(e -> e.axes().length()).max().orElse(1));
-    }
-
-    private int[] freedoms(int member) {
-        FrameMember m = model.members().get(member);
-        int from = 6 * model.nodeIndex(m.from());
-        int to = 6 * model.nodeIndex(m.to());
-        int[] result = new int[12];
-        for (int i = 0; i < 6; i++) {
-            result[i] = from + i;
-            result[6 + i] = to + i;
-        }
-        return result;
     }
 
     private double[] spread(double[] unknowns) {
@@ -271,57 +259,62 @@ public final class FrameStructure {
     }
 
     FrameResult result(LoadCase loads, double[] movements) {
-        MemberState[] states = new MemberState[elements.length];
-        for (int m = 0; m < elements.length; m++) {
-            states[m] = elements[m].recover(pick(movements, freedoms(m)), loads.spanLoads(m));
-        }
-        return new FrameResult(this, loads, movements, states);
+        return new FrameResult(this, loads, movements);
+    }
+
+    MemberElement element(int member) {
+        return elements[member];
     }
 
     /** Movements of all freedoms under a load case; on a free body relative to the clamped node. */
     double[] movements(LoadCase loads) {
         double[] all = forced(loads);
-        double[] b = new double[factors.size()];
-        double[] actions = nodeActions(loads);
-        for (int i = 0; i < unknown.length; i++) {
-            if (unknown[i] >= 0) {
-                b[unknown[i]] += actions[i] + spring[i] * loads.settlement(i / 6, Dof.values()[i % 6]);
-            }
-        }
-        for (int m = 0; m < elements.length; m++) {
-            int[] freedoms = freedoms(m);
-            double[] back = Vectors.times(elements[m].stiffness(), pick(all, freedoms));
-            for (int i = 0; i < freedoms.length; i++) {
-                if (unknown[freedoms[i]] >= 0) {
-                    b[unknown[freedoms[i]]] -= back[i];
-                }
-            }
-        }
-        double[] solution = spread(factors.solve(b));
+        double[] solution = spread(factors.solve(wanted(loads, all)));
         for (int i = 0; i < all.length; i++) {
             all[i] += solution[i];
         }
         return all;
     }
 
+    /** What the unknowns have to balance, in their numbering, when the fixed freedoms move as {@link #forced} says. */
+    private double[] wanted(LoadCase loads, double[] forced) {
+        double[] actions = actions(loads);
+        double[] b = new double[factors.size()];
+        for (int i = 0; i < unknown.length; i++) {
+            if (unknown[i] >= 0) {
+                b[unknown[i]] = actions[i];
+            }
+        }
+        if (loads.hasSettlements()) {
+            double[] back = new double[unknown.length];
+            for (MemberElement element : elements) {
+                element.addForces(forced, back);
+            }
+            for (int i = 0; i < unknown.length; i++) {
+                if (unknown[i] >= 0) {
+                    b[unknown[i]] += spring[i] * loads.settlement(i / 6, Dof.values()[i % 6]) - back[i];
+                }
+            }
+        }
+        return b;
+    }
+
     private double[] forced(LoadCase loads) {
         double[] all = new double[unknown.length];
-        for (int i = 0; i < all.length; i++) {
+        for (int i = 0; i < all.length && loads.hasSettlements(); i++) {
             all[i] = unknown[i] < 0 ? loads.settlement(i / 6, Dof.values()[i % 6]) : 0;
         }
         return all;
     }
 
     /** Node loads and what the span loads do to their nodes, all freedoms. */
-    private double[] nodeActions(LoadCase loads) {
+    double[] actions(LoadCase loads) {
         double[] actions = new double[unknown.length];
-        for (int i = 0; i < actions.length; i++) {
-            actions[i] = loads.nodeLoad(i / 6).component(Dof.values()[i % 6]);
-        }
+        loads.addNodeLoads(actions);
         for (int m = 0; m < elements.length; m++) {
             List<SpanLoad> span = loads.spanLoads(m);
             if (!span.isEmpty()) {
-                addTo(actions, freedoms(m), elements[m].nodeLoads(span));
+                elements[m].addNodeLoads(span, actions);
             }
         }
         return actions;
@@ -330,24 +323,13 @@ public final class FrameStructure {
     /** What the ground (or the clamp) does to each freedom: stiffness times movements, less the loads. */
     double[] reactions(LoadCase loads, double[] movements) {
         double[] rest = new double[unknown.length];
-        for (int m = 0; m < elements.length; m++) {
-            int[] freedoms = freedoms(m);
-            addTo(rest, freedoms, Vectors.times(elements[m].stiffness(), pick(movements, freedoms)));
+        for (MemberElement element : elements) {
+            element.addForces(movements, rest);
         }
-        double[] actions = nodeActions(loads);
+        double[] actions = actions(loads);
         for (int i = 0; i < rest.length; i++) {
             rest[i] = unknown[i] < 0 || spring[i] > 0 ? rest[i] - actions[i] : 0;
         }
         return rest;
-    }
-
-    private static void addTo(double[] all, int[] places, double[] part) {
-        for (int i = 0; i < places.length; i++) {
-            all[places[i]] += part[i];
-        }
-    }
-
-    private static double[] pick(double[] all, int[] places) {
-        return Arrays.stream(places).mapToDouble(i -> all[i]).toArray();
     }
 }

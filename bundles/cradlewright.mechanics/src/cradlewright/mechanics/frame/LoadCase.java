@@ -1,6 +1,7 @@
 package cradlewright.mechanics.frame;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,14 +16,16 @@ import cradlewright.mechanics.geometry.Vec3;
 public final class LoadCase {
 
     private final FrameModel model;
-    private final Map<Integer, ForceMoment> nodes;
-    private final Map<Integer, List<SpanLoad>> members;
+    /** Six numbers a node: force and moment about it, global axes. */
+    private final double[] nodes;
+    /** For each member its loads between the nodes. */
+    private final List<List<SpanLoad>> members;
     private final Map<Integer, Map<Dof, Double>> settlements;
 
     private LoadCase(FrameModel model) {
         this.model = model;
-        nodes = new LinkedHashMap<>();
-        members = new LinkedHashMap<>();
+        nodes = new double[6 * model.nodes().size()];
+        members = new ArrayList<>(Collections.nCopies(model.members().size(), List.of()));
         settlements = new LinkedHashMap<>();
     }
 
@@ -67,14 +70,21 @@ public final class LoadCase {
     }
 
     private void addTimes(LoadCase other, double factor) {
-        other.nodes.forEach((node, load) -> nodes.merge(node, load.times(factor), ForceMoment::plus));
-        other.members.forEach((member, loads) -> loads.forEach(load -> addSpan(member, load.times(factor))));
+        Vectors.addTimes(nodes, factor, other.nodes);
+        for (int member = 0; member < members.size(); member++) {
+            for (SpanLoad load : other.members.get(member)) {
+                addSpan(member, load.times(factor));
+            }
+        }
         other.settlements.forEach((node, held) -> held.forEach((dof, amount) -> settlements
                 .computeIfAbsent(node, key -> new EnumMap<>(Dof.class)).merge(dof, factor * amount, Double::sum)));
     }
 
     private void addSpan(int member, SpanLoad load) {
-        members.computeIfAbsent(member, key -> new ArrayList<>()).add(load);
+        if (members.get(member).isEmpty()) {
+            members.set(member, new ArrayList<>());
+        }
+        members.get(member).add(load);
     }
 
     void requireOn(FrameModel wanted) {
@@ -85,32 +95,60 @@ public final class LoadCase {
 
     /** Returns the sum of all loads with its moment about the origin; reactions and settlements do not enter. */
     public ForceMoment resultant() {
-        return contributions().stream().reduce(ForceMoment.ZERO, ForceMoment::plus);
+        ForceMoment sum = ForceMoment.ZERO;
+        for (ForceMoment part : contributions()) {
+            sum = sum.plus(part);
+        }
+        return sum;
     }
 
     /** Each node load and each member load by itself, moments about the origin. */
     List<ForceMoment> contributions() {
         List<ForceMoment> parts = new ArrayList<>();
-        nodes.forEach((node, load) -> parts.add(load.seenFrom(model.nodes().get(node).position())));
-        members.forEach((index, loads) -> {
-            FrameMember member = model.members().get(index);
-            MemberAxes axes = model.axes(member.name());
-            BeamSpan span = new BeamSpan(member.section(), axes.length());
-            for (SpanLoad load : loads) {
-                ForceMoment local = span.sum(List.of(load));
-                parts.add(new ForceMoment(axes.toGlobal(local.force()), axes.toGlobal(local.moment()))
-                        .seenFrom(axes.origin()));
+        for (int node = 0; 6 * node < nodes.length; node++) {
+            if (isLoaded(node)) {
+                ForceMoment load = new ForceMoment(Vectors.vector(nodes, 6 * node), Vectors.vector(nodes, 6 * node + 3));
+                parts.add(load.seenFrom(model.nodes().get(node).position()));
             }
-        });
+        }
+        for (int member = 0; member < members.size(); member++) {
+            if (!members.get(member).isEmpty()) {
+                addContributions(member, parts);
+            }
+        }
         return parts;
     }
 
-    ForceMoment nodeLoad(int node) {
-        return nodes.getOrDefault(node, ForceMoment.ZERO);
+    private void addContributions(int index, List<ForceMoment> parts) {
+        FrameMember member = model.members().get(index);
+        MemberAxes axes = model.axes(member.name());
+        BeamSpan span = new BeamSpan(member.section(), axes.length());
+        for (SpanLoad load : members.get(index)) {
+            ForceMoment local = span.sum(List.of(load));
+            parts.add(new ForceMoment(axes.toGlobal(local.force()), axes.toGlobal(local.moment())).seenFrom(axes.origin()));
+        }
+    }
+
+    private boolean isLoaded(int node) {
+        for (int i = 6 * node; i < 6 * node + 6; i++) {
+            if (nodes[i] != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Adds the loads that act on the nodes themselves to the actions on all freedoms. */
+    void addNodeLoads(double[] actions) {
+        Vectors.addTimes(actions, 1, nodes);
     }
 
     List<SpanLoad> spanLoads(int member) {
-        return List.copyOf(members.getOrDefault(member, List.of()));
+        return Collections.unmodifiableList(members.get(member));
+    }
+
+    boolean hasSettlements() {
+        return !settlements.isEmpty();
     }
 
     double settlement(int node, Dof dof) {
@@ -141,7 +179,10 @@ public final class LoadCase {
             if (point.onMember()) {
                 return point(point.owner(), point.distance(), carried, LoadAxes.GLOBAL);
             }
-            loads.nodes.merge(loads.model.nodeIndex(point.owner()), carried, ForceMoment::plus);
+            int at = 6 * loads.model.nodeIndex(point.owner());
+            for (Dof dof : Dof.values()) {
+                loads.nodes[at + dof.ordinal()] += carried.component(dof);
+            }
             return this;
         }
 

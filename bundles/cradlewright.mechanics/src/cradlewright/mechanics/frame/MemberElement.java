@@ -18,24 +18,30 @@ final class MemberElement {
 
     private static final int SIZE = 12;
 
+    private final FrameMember member;
     private final MemberAxes axes;
     private final BeamSpan span;
+    /** First freedom of the near and of the far node. */
+    private final int near;
+    private final int far;
     private final double[][] free;
-    private final double[][] release = new double[SIZE][SIZE];
-    private final double[][] slack = new double[SIZE][SIZE];
-    private final double[][] fromNodes;
-    private final double[][] stiffness;
+    /** T and Q; null where nothing is released, then T changes nothing and Q gives nothing. */
+    private final double[][] release;
+    private final double[][] slack;
 
-    MemberElement(FrameMember member, MemberAxes axes) {
-        this.axes = axes;
+    MemberElement(FrameModel model, FrameMember member) {
+        this.member = member;
+        axes = model.axes(member.name());
+        near = 6 * model.nodeIndex(member.from());
+        far = 6 * model.nodeIndex(member.to());
         span = new BeamSpan(member.section(), axes.length());
         free = BeamElement.stiffness(member.section(), axes.length());
-        release(member);
-        fromNodes = product(release, nodeTransform(member));
-        stiffness = Vectors.congruent(fromNodes, free);
+        List<Integer> released = released();
+        slack = released.isEmpty() ? null : slack(released);
+        release = released.isEmpty() ? null : release(released);
     }
 
-    private void release(FrameMember member) {
+    private List<Integer> released() {
         List<Integer> released = new ArrayList<>();
         for (Dof dof : Dof.values()) {
             if (member.releasedFrom().contains(dof)) {
@@ -45,30 +51,41 @@ final class MemberElement {
                 released.add(6 + dof.ordinal());
             }
         }
-        for (int i = 0; i < SIZE; i++) {
-            release[i][i] = released.contains(i) ? 0 : 1;
-        }
-        SkylineLdl held = factor(member, released);
+        return released;
+    }
+
+    private double[][] slack(List<Integer> released) {
+        double[][] result = new double[SIZE][SIZE];
+        SkylineLdl held = factor(released);
         for (int column = 0; column < released.size(); column++) {
             double[] unit = new double[released.size()];
             unit[column] = 1;
             double[] answer = held.solve(unit);
             for (int row = 0; row < released.size(); row++) {
-                slack[released.get(row)][released.get(column)] = answer[row];
+                result[released.get(row)][released.get(column)] = answer[row];
             }
+        }
+        return result;
+    }
+
+    private double[][] release(List<Integer> released) {
+        double[][] result = new double[SIZE][SIZE];
+        for (int i = 0; i < SIZE; i++) {
+            result[i][i] = released.contains(i) ? 0 : 1;
         }
         for (int row : released) {
             for (int column = 0; column < SIZE; column++) {
                 if (!released.contains(column)) {
                     for (int k : released) {
-                        release[row][column] -= slack[row][k] * free[k][column];
+                        result[row][column] -= slack[row][k] * free[k][column];
                     }
                 }
             }
         }
+        return result;
     }
 
-    private SkylineLdl factor(FrameMember member, List<Integer> released) {
+    private SkylineLdl factor(List<Integer> released) {
         SymmetricAssembly block = new SymmetricAssembly(released.size());
         for (int i = 0; i < released.size(); i++) {
             for (int j = 0; j <= i; j++) {
@@ -83,33 +100,26 @@ final class MemberElement {
         }
     }
 
-    private double[][] nodeTransform(FrameMember member) {
+    /** A of the class comment. */
+    private double[][] nodeTransform() {
         double[][] a = new double[SIZE][SIZE];
         Vec3[] directions = {axes.x(), axes.y(), axes.z()};
         for (int end = 0; end < 2; end++) {
             Vec3 arm = end == 0 ? member.rigidFrom() : member.rigidTo();
             for (int i = 0; i < 3; i++) {
                 Vec3 direction = directions[i];
-                set(a[6 * end + i], 6 * end, direction);
-                set(a[6 * end + i], 6 * end + 3, arm.cross(direction));
-                set(a[6 * end + 3 + i], 6 * end + 3, direction);
+                put(direction, a[6 * end + i], 6 * end);
+                put(arm.cross(direction), a[6 * end + i], 6 * end + 3);
+                put(direction, a[6 * end + 3 + i], 6 * end + 3);
             }
         }
         return a;
     }
 
-    private static void set(double[] row, int at, Vec3 v) {
+    private static void put(Vec3 v, double[] row, int at) {
         row[at] = v.x();
         row[at + 1] = v.y();
         row[at + 2] = v.z();
-    }
-
-    private static double[][] product(double[][] a, double[][] b) {
-        double[][] result = new double[a.length][];
-        for (int i = 0; i < a.length; i++) {
-            result[i] = Vectors.transposedTimes(b, a[i]);
-        }
-        return result;
     }
 
     MemberAxes axes() {
@@ -120,14 +130,25 @@ final class MemberElement {
         return span;
     }
 
-    /** Stiffness between the freedoms of both nodes, global axes. */
-    double[][] stiffness() {
-        return stiffness;
+    /** Place of one of the twelve freedoms of its nodes among those of the frame. */
+    int freedom(int i) {
+        return i < 6 ? near + i : far + i - 6;
     }
 
-    /** What the span loads do to the two nodes when these are held fast, global axes. */
-    double[] nodeLoads(List<SpanLoad> loads) {
-        return Vectors.transposedTimes(fromNodes, equivalent(loads));
+    /** Stiffness between the freedoms of both nodes, global axes. */
+    double[][] stiffness() {
+        double[][] held = release == null ? free : Vectors.congruent(release, free);
+        return Vectors.congruent(nodeTransform(), held);
+    }
+
+    /** Adds what the span loads do to the two nodes when these are held fast, global axes, to the actions on all freedoms. */
+    void addNodeLoads(List<SpanLoad> loads, double[] actions) {
+        addBack(equivalent(loads), actions);
+    }
+
+    /** Adds what the nodes must do to the member for given movements of all freedoms, span loads left out. */
+    void addForces(double[] movements, double[] actions) {
+        addBack(Vectors.times(free, ends(movements)), actions);
     }
 
     private double[] equivalent(List<SpanLoad> loads) {
@@ -138,18 +159,58 @@ final class MemberElement {
         return p;
     }
 
-    /** State of the member for given movements of its nodes. */
-    MemberState recover(double[] nodes, List<SpanLoad> loads) {
+    /** T A q, member axes. */
+    private double[] ends(double[] movements) {
+        double[] local = new double[SIZE];
+        toMember(movements, near, member.rigidFrom(), local, 0);
+        toMember(movements, far, member.rigidTo(), local, 6);
+        return release == null ? local : Vectors.times(release, local);
+    }
+
+    private void toMember(double[] movements, int node, Vec3 arm, double[] local, int end) {
+        Vec3 turn = Vectors.vector(movements, node + 3);
+        put(axes.toMember(Vectors.vector(movements, node).plus(turn.cross(arm))), local, end);
+        put(axes.toMember(turn), local, end + 3);
+    }
+
+    /** Adds A'T'p. */
+    private void addBack(double[] p, double[] actions) {
+        double[] held = release == null ? p : Vectors.transposedTimes(release, p);
+        addToNode(held, 0, member.rigidFrom(), actions, near);
+        addToNode(held, 6, member.rigidTo(), actions, far);
+    }
+
+    private void addToNode(double[] local, int end, Vec3 arm, double[] actions, int node) {
+        Vec3 force = axes.toGlobal(Vectors.vector(local, end));
+        Vec3 moment = axes.toGlobal(Vectors.vector(local, end + 3)).plus(arm.cross(force));
+        actions[node] += force.x();
+        actions[node + 1] += force.y();
+        actions[node + 2] += force.z();
+        actions[node + 3] += moment.x();
+        actions[node + 4] += moment.y();
+        actions[node + 5] += moment.z();
+    }
+
+    /** State of the member for given movements of all freedoms. */
+    MemberState recover(double[] movements, List<SpanLoad> loads) {
+        return loaded(ends(movements), loads);
+    }
+
+    /** State of the member under its span loads alone, both nodes held fast. */
+    MemberState held(List<SpanLoad> loads) {
+        return loaded(new double[SIZE], loads);
+    }
+
+    private MemberState loaded(double[] ends, List<SpanLoad> loads) {
+        if (loads.isEmpty()) {
+            return new MemberState(this, ends, Vectors.times(free, ends), loads);
+        }
         double[] p = equivalent(loads);
-        double[] ends = Vectors.times(fromNodes, nodes);
-        double[] taken = Vectors.times(slack, p);
-        for (int i = 0; i < SIZE; i++) {
-            ends[i] += taken[i];
+        if (slack != null) {
+            Vectors.addTimes(ends, 1, Vectors.times(slack, p));
         }
         double[] forces = Vectors.times(free, ends);
-        for (int i = 0; i < SIZE; i++) {
-            forces[i] -= p[i];
-        }
+        Vectors.addTimes(forces, -1, p);
         return new MemberState(this, ends, forces, loads);
     }
 }

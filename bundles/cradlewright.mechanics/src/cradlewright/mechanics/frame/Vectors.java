@@ -10,9 +10,12 @@ final class Vectors {
     }
 
     static Vec3 finite(Vec3 v, String name) {
-        Require.finite(v.x(), name + " x");
-        Require.finite(v.y(), name + " y");
-        Require.finite(v.z(), name + " z");
+        // Names are put together only for a message: this guards every force and movement.
+        if (!(Double.isFinite(v.x()) && Double.isFinite(v.y()) && Double.isFinite(v.z()))) {
+            Require.finite(v.x(), name + " x");
+            Require.finite(v.y(), name + " y");
+            Require.finite(v.z(), name + " z");
+        }
         return v;
     }
 
@@ -35,9 +38,12 @@ final class Vectors {
     static double[] times(double[][] matrix, double[] x) {
         double[] y = new double[matrix.length];
         for (int i = 0; i < matrix.length; i++) {
+            double[] row = matrix[i];
+            double sum = 0;
             for (int j = 0; j < x.length; j++) {
-                y[i] += matrix[i][j] * x[j];
+                sum += row[j] * x[j];
             }
+            y[i] = sum;
         }
         return y;
     }
@@ -45,8 +51,10 @@ final class Vectors {
     static double[] transposedTimes(double[][] matrix, double[] x) {
         double[] y = new double[matrix[0].length];
         for (int i = 0; i < matrix.length; i++) {
+            double[] row = matrix[i];
+            double factor = x[i];
             for (int j = 0; j < y.length; j++) {
-                y[j] += matrix[i][j] * x[i];
+                y[j] += row[j] * factor;
             }
         }
         return y;
@@ -56,17 +64,29 @@ final class Vectors {
     static double[][] congruent(double[][] a, double[][] k) {
         int n = a[0].length;
         double[][] result = new double[n][n];
-        double[][] half = new double[k.length][];
-        for (int i = 0; i < k.length; i++) {
-            half[i] = transposedTimes(a, k[i]);
-        }
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                for (int m = 0; m < k.length; m++) {
-                    result[i][j] += a[m][i] * half[m][j];
-                }
+        for (int m = 0; m < k.length; m++) {
+            double[] half = transposedTimes(a, k[m]);
+            for (int i = 0; i < n; i++) {
+                addTimes(result[i], a[m][i], half);
             }
         }
         return result;
+    }
+
+    /** Adds {@code factor} times another vector. */
+    static void addTimes(double[] target, double factor, double[] other) {
+        if (factor != 0) {
+            for (int i = 0; i < target.length; i++) {
+                target[i] += factor * other[i];
+            }
+        }
+    }
+
+    static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
     }
 }
