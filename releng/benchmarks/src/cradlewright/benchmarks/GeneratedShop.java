@@ -39,12 +39,17 @@ import java.util.OptionalInt;
 
 /**
  * A shop of cars that are alike, each with three stages and as many visits, on a dolly of its own: 60 members, eight soft pads,
- * four castors. People lean, pull and stand at three places of each car, so every visit has several situations.
+ * four castors. People lean, pull and stand at 54 places of each car; with the car at rest, each castor in a hole and the dolly
+ * over a joint in the floor that makes 60 situations a visit.
  */
 final class GeneratedShop {
 
     static final int MEMBERS = 60;
     static final double BODY = 300;
+    static final int SITUATIONS = 60;
+
+    /** At rest, four castors in a hole and the joint in the floor come on top. */
+    private static final int WORK_POINTS = SITUATIONS - 6;
 
     private static final LocalDate TODAY = LocalDate.of(2025, 3, 14);
     private static final int ALONG = 9;
@@ -136,16 +141,21 @@ final class GeneratedShop {
         String name = id("car", car, 0);
         return new CarFacts(name, name, false, List.of(piece), mounts, List.of(), workPoints(car), List.of(), List.of(),
                 List.of(), stages,
-                setups, visits);
+                setups, visits, List.of());
     }
 
     private static List<WorkPointFacts> workPoints(int car) {
         List<WorkPointFacts> points = new ArrayList<>();
-        for (WorkPointFacts.Kind kind : WorkPointFacts.Kind.values()) {
-            String id = id("work", car, points.size());
+        WorkPointFacts.Kind[] kinds = WorkPointFacts.Kind.values();
+        while (points.size() < WORK_POINTS) {
+            int which = points.size();
+            String id = id("work", car, which);
+            WorkPointFacts.Kind kind = kinds[which % kinds.length];
             boolean stands = kind == WorkPointFacts.Kind.STAND_ON;
-            points.add(new WorkPointFacts(id, id, Optional.of(new Spot(new Vec3(0.8 * points.size(), stands ? 0 : 0.6, 0.8), 0)),
-                    Optional.of(stands ? Vec3.UP.times(-1) : new Vec3(0, 1, 0)), Optional.of(kind)));
+            double side = which % 2 == 0 ? 1 : -1;
+            Vec3 place = new Vec3(0.3 + 1.7 * which / WORK_POINTS, stands ? 0.3 * side : 0.6 * side, 0.8);
+            points.add(new WorkPointFacts(id, id, Optional.of(new Spot(place, 0)),
+                    Optional.of(stands ? Vec3.UP.times(-1) : new Vec3(0, side, 0)), Optional.of(kind)));
         }
         return points;
     }

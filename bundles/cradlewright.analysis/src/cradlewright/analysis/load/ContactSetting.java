@@ -47,6 +47,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -79,6 +80,10 @@ final class ContactSetting {
     /** How far an end prop is let down to see where the piece comes to rest without it, m. */
     private static final double OFF = 0.1;
 
+    /** The carried piece as a spine of one stiffness, condensed once for all situations. */
+    private record ElasticShell(ShellSpine spine, FrameFlexibility flexibility) {
+    }
+
     private final Standing standing;
     private final EstimatedBalance carried;
     private final Optional<DollyBody> dolly;
@@ -89,7 +94,9 @@ final class ContactSetting {
     private final List<String> missing = new ArrayList<>();
     private final List<PropFacts> props;
     private final SettingKey key;
+    /** The dolly under its own weight. */
     private final Optional<FrameFlexibility> frame;
+    private final Map<Double, ElasticShell> shells = new ConcurrentHashMap<>();
     private final Optional<Map<String, Double>> emptyOnFloor;
 
     ContactSetting(Reader reader, Standing standing, Weight weight, EstimatedBalance carried, SettingKey key) {
@@ -109,7 +116,7 @@ final class ContactSetting {
         dolly.ifPresent(body -> missing.addAll(body.missing()));
         dolly.map(DollyBody::loose).filter(loose -> !loose.isEmpty())
                 .ifPresent(loose -> missing.add("a dolly that holds together: these members hang loose: " + String.join(", ", loose)));
-        frame = dolly.flatMap(DollyBody::frame).map(structure -> FrameFlexibility.of(structure, LoadCase.none(structure.model()), this::place));
+        frame = dolly.flatMap(body -> body.frame().map(structure -> FrameFlexibility.of(structure, ownWeight(body, structure), this::place)));
         missing.addAll(weight.missing());
         emptyOnFloor = missing.isEmpty() ? emptyOnFloor() : Optional.empty();
     }
@@ -124,15 +131,11 @@ final class ContactSetting {
             return Optional.empty();
         }
         List<Contact> floor = contacts.stream().filter(contact -> contact.above().equals(DOLLY)).toList();
-        CoupledSolution empty = new CoupledProblem(List.of(Body.elastic(DOLLY, ownSag(1))), floor).solve();
+        CoupledSolution empty = new CoupledProblem(List.of(Body.elastic(DOLLY, frame.get())), floor).solve();
         // A dolly that falls over empty has never stood there to be measured.
         return empty.status() == SolveStatus.OK
                 ? Optional.of(floor.stream().collect(Collectors.toMap(Contact::id, contact -> empty.force(contact.id()))))
                 : Optional.empty();
-    }
-
-    private FrameFlexibility ownSag(double factor) {
-        return frame.orElseThrow().withLoads(ownWeight(dolly.orElseThrow(), factor));
     }
 
     /** Returns what must be known before anything can be worked out; empty when all is. */
@@ -150,7 +153,7 @@ final class ContactSetting {
 
     /** Returns movements and internal forces of the dolly in a solution. */
     FrameResult dollyResult(CoupledSolution solution, Situation situation, double ownFactor) {
-        return ownSag(ownFactor * situation.weightFactor()).result(solution, DOLLY);
+        return frame.orElseThrow().times(ownFactor * situation.weightFactor()).result(solution, DOLLY);
     }
 
     EstimatedBalance carried() {
@@ -352,14 +355,20 @@ final class ContactSetting {
     }
 
     private Body elasticShell(Situation situation, double torsionalStiffness) {
+        ElasticShell shell = shells.computeIfAbsent(torsionalStiffness, this::shell);
+        ShellSpine spine = shell.spine;
+        LoadCase.Builder loads = LoadCase.on(spine.model());
+        loads.force(spine.pointAt(balance()), Vec3.UP.times(-weight(situation, carried.balance().mass())));
+        situation.push().ifPresent(push -> loads.force(spine.pointAt(push.at()), push.force()));
+        return Body.elastic(SHELL, shell.flexibility.withLoads(loads.build()));
+    }
+
+    private ElasticShell shell(double torsionalStiffness) {
         double front = supports.stream().mapToDouble(s -> s.inCarrier().x()).min().orElseThrow();
         double rear = supports.stream().mapToDouble(s -> s.inCarrier().x()).max().orElseThrow();
         double span = rear - front;
         ShellSpine spine = ShellSpine.of(new Vec3(front, balance().y(), balance().z()), span, span, torsionalStiffness, bending());
-        LoadCase.Builder loads = LoadCase.on(spine.model());
-        loads.force(spine.pointAt(balance()), Vec3.UP.times(-weight(situation, carried.balance().mass())));
-        situation.push().ifPresent(push -> loads.force(spine.pointAt(push.at()), push.force()));
-        return Body.elastic(SHELL, FrameFlexibility.of(spine, loads.build()));
+        return new ElasticShell(spine, FrameFlexibility.of(spine, LoadCase.none(spine.model())));
     }
 
     /** Tells whether a twist of the shell matters: more than three supports along its length, and a shell that is not known as rigid. */
@@ -393,8 +402,8 @@ final class ContactSetting {
     private Body dollyBody(DollyBody body, Situation situation, double ownFactor) {
         double factor = ownFactor * situation.weightFactor();
         if (frame.isPresent()) {
-            FrameFlexibility loaded = ownSag(factor);
-            return Body.elastic(DOLLY, emptyOnFloor.<Flexibility>map(forces -> new MeasuredStanding(loaded, ownSag(1), forces))
+            FrameFlexibility loaded = frame.get().times(factor);
+            return Body.elastic(DOLLY, emptyOnFloor.<Flexibility>map(forces -> new MeasuredStanding(loaded, frame.get(), forces))
                     .orElse(loaded));
         }
         Vec3 centre = body.centre().orElse(balance());
@@ -402,12 +411,11 @@ final class ContactSetting {
     }
 
     /** Own weight of the members, scaled to the mass of the dolly when that was weighed, so that castors and joints count. */
-    private LoadCase ownWeight(DollyBody body, double factor) {
-        FrameStructure structure = body.frame().orElseThrow();
+    private static LoadCase ownWeight(DollyBody body, FrameStructure structure) {
         LoadCase members = LoadCase.on(structure.model()).selfWeight().build();
         double own = -members.resultant().force().z();
         double wanted = body.mass() * Constants.GRAVITY;
-        return members.times(own > 0 ? factor * wanted / own : 0);
+        return members.times(own > 0 ? wanted / own : 0);
     }
 
     private double weight(Situation situation, double mass) {

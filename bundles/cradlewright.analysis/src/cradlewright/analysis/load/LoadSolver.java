@@ -47,7 +47,7 @@ final class LoadSolver {
         if (solution.status() != SolveStatus.OK) {
             return Loads.none(situation, Loads.Outcome.BROKE_OFF, "the calculation of the supports did not come to an end");
         }
-        Ends ends = factored ? Ends.NONE : ends(problem);
+        Ends ends = factored ? Ends.NONE : ends(solution);
         if (!ends.settled()) {
             return ends.falls() ? Loads.none(situation, Loads.Outcome.FALLS, "it may fall over at the unfavourable end of what is known")
                     : Loads.none(situation, Loads.Outcome.BROKE_OFF, "the calculation at the ends of what is known did not come to an end");
@@ -80,12 +80,14 @@ final class LoadSolver {
         }
     }
 
-    private Ends ends(CoupledProblem problem) {
-        GradientBounds gradient = GradientBounds.of(problem.matrices(), loadSlopes(problem), new double[problem.matrices().size()][4], covariance(), COVERAGE);
-        StaticsBounds statics = problem.staticsBounds();
+    private Ends ends(CoupledSolution rigid) {
+        CoupledProblem problem = rigid.problem();
+        int n = problem.matrices().size();
+        GradientBounds gradient = GradientBounds.of(problem.matrices(), loadSlopes(problem), new double[n][4], covariance(), COVERAGE);
         Optional<StiffnessSweep> sweep = setting.twistMatters()
-                ? Optional.of(StiffnessSweep.run(setting.softest(), ContactSetting.STIFFEST_SHELL, k -> setting.elastic(situation, k), problem))
+                ? Optional.of(StiffnessSweep.run(setting.softest(), ContactSetting.STIFFEST_SHELL, k -> setting.elastic(situation, k), rigid))
                 : Optional.empty();
+        StaticsBounds statics = sweep.map(StiffnessSweep::bounds).orElseGet(problem::staticsBounds);
         return new Ends(Optional.of(gradient), sweep, Optional.of(statics).filter(s -> s.status() == SolveStatus.OK));
     }
 

@@ -43,7 +43,7 @@ public final class ContactSolver {
         }
         ShutSystem.Answer answer = system.solve(problem.sharedLoad(), problem.sharedGap());
         if (mostPulling(problem, answer.force, all, problem.forceScale()) < 0) {
-            return checked(problem, system, all, answer, 0);
+            return checked(problem, all, answer, system.gaps(answer, problem.sharedGap()), 0);
         }
         return new Search(problem, system, answer.force).run();
     }
@@ -62,15 +62,18 @@ public final class ContactSolver {
         for (int i = 0; i < shut.length; i++) {
             shut[i] |= !problem.isUnilateral(i);
         }
-        if (hasBalancedRows(problem)) {
-            ShutSystem system = new ShutSystem(problem, shut);
-            if (system.isRegular()) {
-                ShutSystem.Answer answer = system.solve(problem.sharedLoad(), problem.sharedGap());
-                double[] gaps = system.gaps(answer, problem.sharedGap());
-                double scale = problem.forceScale();
-                if (mostPulling(problem, answer.force, shut, scale) < 0 && noneOverlaps(problem, gaps, shut, scale)) {
-                    return settled(problem, system, shut, answer, 0);
-                }
+        return solve(problem, new ShutSystem(problem, shut));
+    }
+
+    /** Solves with a guess for which the equations stand: those of a problem that differs in load and gaps only. */
+    static ContactSolution solve(ContactProblem problem, ShutSystem system) {
+        if (system.isRegular() && hasBalancedRows(problem)) {
+            boolean[] shut = system.shut();
+            ShutSystem.Answer answer = system.solve(problem.sharedLoad(), problem.sharedGap());
+            double[] gaps = system.gaps(answer, problem.sharedGap());
+            double scale = problem.forceScale();
+            if (mostPulling(problem, answer.force, shut, scale) < 0 && noneOverlaps(problem, gaps, shut, scale)) {
+                return settled(problem, shut, answer, gaps, 0);
             }
         }
         return solve(problem);
@@ -102,27 +105,26 @@ public final class ContactSolver {
     }
 
     /** Counts open contacts that touch as shut, so that the set is the same whatever way led to it, and solves on it. */
-    private static ContactSolution settled(ContactProblem problem, ShutSystem system, boolean[] shut,
-            ShutSystem.Answer answer, int steps) {
-        double[] gaps = system.gaps(answer, problem.sharedGap());
+    private static ContactSolution settled(ContactProblem problem, boolean[] shut,
+            ShutSystem.Answer answer, double[] gaps, int steps) {
         double scale = problem.forceScale();
         boolean[] settled = shut.clone();
         for (int i = 0; i < gaps.length; i++) {
             settled[i] |= gaps[i] <= TOUCH_TOLERANCE * problem.compliance(i, i) * scale;
         }
         if (Arrays.equals(settled, shut)) {
-            return checked(problem, system, shut, answer, steps);
+            return checked(problem, shut, answer, gaps, steps);
         }
         ShutSystem last = new ShutSystem(problem, settled);
         if (!last.isRegular()) {
             return ContactSolution.failed(SolveStatus.SINGULAR, steps);
         }
-        return checked(problem, last, settled, last.solve(problem.sharedLoad(), problem.sharedGap()), steps);
+        ShutSystem.Answer again = last.solve(problem.sharedLoad(), problem.sharedGap());
+        return checked(problem, settled, again, last.gaps(again, problem.sharedGap()), steps);
     }
 
-    private static ContactSolution checked(ContactProblem problem, ShutSystem system, boolean[] shut,
-            ShutSystem.Answer answer, int steps) {
-        double[] gaps = system.gaps(answer, problem.sharedGap());
+    private static ContactSolution checked(ContactProblem problem, boolean[] shut, ShutSystem.Answer answer, double[] gaps,
+            int steps) {
         double forceScale = problem.forceScale();
         double gapScale = 0;
         for (int i = 0; i < gaps.length; i++) {
@@ -217,7 +219,8 @@ public final class ContactSolver {
             if (!last.isRegular()) {
                 return ContactSolution.failed(SolveStatus.SINGULAR, steps);
             }
-            return settled(problem, last, shut, last.solve(problem.sharedLoad(), problem.sharedGap()), steps);
+            ShutSystem.Answer answer = last.solve(problem.sharedLoad(), problem.sharedGap());
+            return settled(problem, shut, answer, last.gaps(answer, problem.sharedGap()), steps);
         }
 
         /** One step towards opening a support; returns its gap so far, NaN where nothing can give way. */

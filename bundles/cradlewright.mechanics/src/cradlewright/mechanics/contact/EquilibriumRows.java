@@ -128,9 +128,9 @@ final class EquilibriumRows {
         return kept.length;
     }
 
-    /** Entry of the kept row k, scaled. */
-    double kept(int k, int contact) {
-        return scaled[kept[k]][contact];
+    /** The kept row k, scaled; not a copy. */
+    double[] kept(int k) {
+        return scaled[kept[k]];
     }
 
     /** The loads of the kept rows, scaled. */

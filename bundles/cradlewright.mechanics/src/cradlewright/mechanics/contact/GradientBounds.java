@@ -1,6 +1,9 @@
 package cradlewright.mechanics.contact;
 
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Objects;
 
 import cradlewright.mechanics.formula.Require;
@@ -27,7 +30,29 @@ public final class GradientBounds {
     public record Bound(double nominal, double standardUncertainty, double low, double high) {
     }
 
+    /**
+     * Equations of one set of shut contacts.
+     *
+     * @param slopes by contact and input: of the force where shut, of the gap where open
+     */
+    private record Regime(ShutSystem system, double[][] slopes) {
+
+        Regime filled(double[][] loadSlopes, double[][] gapSlopes) {
+            for (int a = 0; slopes.length > 0 && a < slopes[0].length; a++) {
+                double[] dg = column(gapSlopes, a);
+                ShutSystem.Answer rate = system.solve(column(loadSlopes, a), dg);
+                double[] gaps = system.gaps(rate, dg);
+                for (int i = 0; i < slopes.length; i++) {
+                    slopes[i][a] = system.isShut(i) ? rate.force[i] : gaps[i];
+                }
+            }
+            return this;
+        }
+    }
+
     private static final int TURNS = 3;
+    /** Share of the load by which a contact must stay shut or open so that no new solution is needed. */
+    private static final double CLEAR = 1e-6;
 
     private final ContactProblem problem;
     private final double[][] loadSlopes;
@@ -35,6 +60,8 @@ public final class GradientBounds {
     private final double[][] covariance;
     private final double k;
     private final Bound[] bounds;
+    /** What was worked out for each set of shut contacts met: most contacts share one. */
+    private final Map<BitSet, Regime> regimes = new HashMap<>();
     private SolveStatus status = SolveStatus.OK;
     private SolveStatus endStatus = SolveStatus.OK;
 
@@ -94,7 +121,7 @@ public final class GradientBounds {
             return;
         }
         for (int i = 0; i < bounds.length; i++) {
-            double[] slope = slope(i, nominal.shut());
+            double[] slope = regime(nominal.shut()).slopes[i];
             double u = nominal.isShut(i) ? deviation(slope) : 0;
             double low = extreme(i, nominal, -1);
             double high = extreme(i, nominal, 1);
@@ -107,7 +134,8 @@ public final class GradientBounds {
         double best = nominal.force(contact);
         ContactSolution at = nominal;
         for (int turn = 0; turn < TURNS; turn++) {
-            double[] slope = slope(contact, at.shut());
+            Regime regime = regime(at.shut());
+            double[] slope = regime.slopes[contact];
             double u = deviation(slope);
             if (u == 0) {
                 return best;
@@ -117,7 +145,11 @@ public final class GradientBounds {
             for (int a = 0; a < shift.length; a++) {
                 shift[a] = direction * k * Dense.dot(covariance[a], slope) / u;
             }
-            ContactSolution next = ContactSolver.solve(shifted(shift), at.shut());
+            if (at == nominal && stays(regime, nominal, shift)) {
+                double force = nominal.force(contact) + Dense.dot(slope, shift);
+                return at.isShut(contact) ? sign > 0 ? Math.max(best, force) : Math.min(best, force) : best;
+            }
+            ContactSolution next = ContactSolver.solve(shifted(shift), regime.system);
             if (!next.isOk()) {
                 endStatus = worse(endStatus, next.status());
                 return best;
@@ -131,33 +163,58 @@ public final class GradientBounds {
         return best;
     }
 
+    /**
+     * Whether the same contacts stay shut at another input, clear of any doubt: then every force follows its slope exactly and
+     * a new solution would only repeat it.
+     */
+    private boolean stays(Regime regime, ContactSolution nominal, double[] shift) {
+        double scale = problem.forceScale();
+        for (int i = 0; i < bounds.length; i++) {
+            double change = Dense.dot(regime.slopes[i], shift);
+            if (!nominal.isShut(i)) {
+                if (!(nominal.gap(i) + change > CLEAR * problem.compliance(i, i) * scale)) {
+                    return false;
+                }
+            } else if (problem.isUnilateral(i) && !(nominal.force(i) + change > CLEAR * scale)) {
+                return false;
+            }
+        }
+        return rowsAgree(shift);
+    }
+
+    /** Loads that no contact can balance must come to light in a solution. */
+    private boolean rowsAgree(double[] shift) {
+        return problem.rows().agrees(load(shift), ContactSolver.RESIDUAL_TOLERANCE * problem.forceScale());
+    }
+
     /** A failed calculation hides more than a fall, so it wins. */
     private static SolveStatus worse(SolveStatus a, SolveStatus b) {
         return a == SolveStatus.OK || a == SolveStatus.NO_EQUILIBRIUM ? b : a;
     }
 
     private ContactProblem shifted(double[] shift) {
-        double[] w = problem.load();
         double[] g = problem.gap();
-        for (int i = 0; i < w.length; i++) {
-            w[i] += Dense.dot(loadSlopes[i], shift);
-        }
         for (int i = 0; i < g.length; i++) {
             g[i] += Dense.dot(gapSlopes[i], shift);
         }
-        return problem.withLoad(w).withGap(g);
+        return problem.withLoad(load(shift)).withGap(g);
     }
 
-    /** Slope of the force (shut) or of the gap (open) of a contact with each input. */
-    private double[] slope(int contact, boolean[] shut) {
-        ShutSystem system = new ShutSystem(problem, shut);
-        double[] result = new double[covariance.length];
-        for (int a = 0; a < result.length; a++) {
-            double[] dg = column(gapSlopes, a);
-            ShutSystem.Answer rate = system.solve(column(loadSlopes, a), dg);
-            result[a] = shut[contact] ? rate.force[contact] : system.gaps(rate, dg)[contact];
+    private double[] load(double[] shift) {
+        double[] w = problem.load();
+        for (int i = 0; i < w.length; i++) {
+            w[i] += Dense.dot(loadSlopes[i], shift);
         }
-        return result;
+        return w;
+    }
+
+    private Regime regime(boolean[] shut) {
+        BitSet key = new BitSet(shut.length);
+        for (int i = 0; i < shut.length; i++) {
+            key.set(i, shut[i]);
+        }
+        return regimes.computeIfAbsent(key, set -> new Regime(new ShutSystem(problem, shut), new double[shut.length][covariance.length])
+                .filled(loadSlopes, gapSlopes));
     }
 
     private static double[] column(double[][] matrix, int a) {

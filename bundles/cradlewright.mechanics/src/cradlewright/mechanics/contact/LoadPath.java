@@ -211,9 +211,9 @@ public final class LoadPath {
         }
         for (int k = 0; k < matrix.length; k++) {
             for (int a = 0; a < index.length; a++) {
-                matrix[k][a] = rows.kept(k, a);
+                matrix[k][a] = rows.kept(k)[a];
             }
-            right[k] = rows.kept(k, index.length);
+            right[k] = rows.kept(k)[index.length];
         }
         LinearProgramme.Answer none = new LinearProgramme(matrix, right, free).minimise(new double[index.length]);
         return none.end() == LinearProgramme.End.INFEASIBLE && moves(t, force, gap, rows.allMultipliers(none.multipliers()));

@@ -57,12 +57,26 @@ final class ShutSystem {
         return Arrays.copyOf(result, count);
     }
 
+    boolean isShut(int contact) {
+        return Arrays.binarySearch(shut, contact) >= 0;
+    }
+
+    /** Which contacts are shut. */
+    boolean[] shut() {
+        boolean[] result = new boolean[problem.size()];
+        for (int i : shut) {
+            result[i] = true;
+        }
+        return result;
+    }
+
     private boolean factorise(EquilibriumRows rows) {
         int n = shut.length;
         for (int k = 0; k < reflectors.length; k++) {
+            double[] row = rows.kept(k);
             double[] column = new double[n];
             for (int i = 0; i < n; i++) {
-                column[i] = rows.kept(k, shut[i]);
+                column[i] = row[shut[i]];
             }
             Dense.forward(lower, column);
             double size = Dense.norm(column);
@@ -155,10 +169,10 @@ final class ShutSystem {
         double[][] c = problem.sharedCompliance();
         for (int i = 0; i < s.length; i++) {
             double sum = Dense.dot(c[i], answer.force) + gap[i];
-            for (int k = 0; k < answer.multiplier.length; k++) {
-                sum -= problem.rows().kept(k, i) * answer.multiplier[k];
-            }
             s[i] = sum;
+        }
+        for (int k = 0; k < answer.multiplier.length; k++) {
+            Dense.addTimes(s, -answer.multiplier[k], problem.rows().kept(k));
         }
         return s;
     }

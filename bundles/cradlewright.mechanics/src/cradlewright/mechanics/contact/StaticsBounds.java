@@ -46,7 +46,7 @@ public final class StaticsBounds {
         for (int k = 0; k < rows.rank(); k++) {
             load[k] /= scale;
             for (int i = 0; i < n; i++) {
-                matrix[k][i] = rows.kept(k, i);
+                matrix[k][i] = rows.kept(k)[i];
                 load[k] += matrix[k][i] * finite(shift[i]) / scale;
             }
         }

@@ -182,9 +182,9 @@ public final class TipLimit {
             double[][] matrix = new double[rows.rank()][n + 1];
             for (int k = 0; k < matrix.length; k++) {
                 for (int i = 0; i < n; i++) {
-                    matrix[k][i] = rows.kept(k, i);
+                    matrix[k][i] = rows.kept(k)[i];
                 }
-                matrix[k][n] = -rows.kept(k, n);
+                matrix[k][n] = -rows.kept(k)[n];
             }
             return new LinearProgramme(matrix, loadWork(), variables);
         }
@@ -242,7 +242,7 @@ public final class TipLimit {
             for (int k = 0; k < independent.rank(); k++) {
                 double[] row = new double[width];
                 for (int j = 0; j < r; j++) {
-                    row[j] = independent.kept(k, j);
+                    row[j] = independent.kept(k)[j];
                 }
                 matrix.add(row);
                 right.add(0.0);
@@ -292,7 +292,7 @@ public final class TipLimit {
         private double[] column(int i) {
             double[] result = new double[rows.rank()];
             for (int k = 0; k < result.length; k++) {
-                result[k] = rows.kept(k, i);
+                result[k] = rows.kept(k)[i];
             }
             return result;
         }

@@ -37,31 +37,30 @@ public final class StiffnessSweep {
      * @param lower least torsional stiffness, N m/rad, above zero
      * @param upper largest elastic one, N m/rad, above {@code lower}
      * @param withStiffness the problem with that stiffness
-     * @param rigid the problem with a rigid shell
+     * @param rigid the solution with a rigid shell
      * @throws IllegalArgumentException for stiffnesses out of order
      */
     public static StiffnessSweep run(double lower, double upper, DoubleFunction<CoupledProblem> withStiffness,
-            CoupledProblem rigid) {
+            CoupledSolution rigid) {
         Require.positive(lower, "lower torsional stiffness");
         Require.finite(upper, "upper torsional stiffness");
         if (upper <= lower) {
             throw new IllegalArgumentException("upper torsional stiffness must lie above " + lower + ", found " + upper);
         }
         Objects.requireNonNull(rigid, "rigid");
-        List<Double> stiffnesses = new ArrayList<>();
-        List<CoupledSolution> solutions = new ArrayList<>();
-        for (int i = 0; i < ELASTIC; i++) {
+        List<Double> stiffnesses = new ArrayList<>(List.of(Double.POSITIVE_INFINITY));
+        List<CoupledSolution> solutions = new ArrayList<>(List.of(rigid));
+        for (int i = ELASTIC - 1; i >= 0; i--) {
             double k = lower * Math.pow(upper / lower, (double) i / (ELASTIC - 1));
-            stiffnesses.add(k);
-            solutions.add(withStiffness.apply(k).solve());
+            stiffnesses.add(0, k);
+            // The next stiffer shell mostly keeps the same contacts shut.
+            solutions.add(0, withStiffness.apply(k).solve(solutions.get(0)));
         }
-        stiffnesses.add(Double.POSITIVE_INFINITY);
-        solutions.add(rigid.solve());
         SolveStatus status = SolveStatus.OK;
         for (CoupledSolution solution : solutions) {
             status = status == SolveStatus.OK ? solution.status() : status;
         }
-        StaticsBounds bounds = rigid.staticsBounds();
+        StaticsBounds bounds = rigid.problem().staticsBounds();
         return new StiffnessSweep(stiffnesses, solutions, bounds, status == SolveStatus.OK ? bounds.status() : status);
     }
 
@@ -93,6 +92,11 @@ public final class StiffnessSweep {
     /** Returns the largest gap of a contact over all six, m. */
     public double largestGap(String contact) {
         return solutions.stream().mapToDouble(s -> s.gap(contact)).max().orElseThrow();
+    }
+
+    /** Returns what statics alone allow, in the order of the unknowns. */
+    public StaticsBounds bounds() {
+        return bounds;
     }
 
     /** Returns the least force that statics alone allow, N. */

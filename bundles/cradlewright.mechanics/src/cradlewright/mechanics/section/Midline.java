@@ -2,7 +2,8 @@ package cradlewright.mechanics.section;
 
 import java.util.List;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
+import org.hipparchus.util.Pair;
 
 /**
  * The open midline of a folded sheet of one thickness, and all integrals along it: moments, shear flow, sectorial
@@ -11,7 +12,7 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 final class Midline {
 
     private static final int FLOW_STEPS = 512;
-    private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(24, 0.0, 1.0);
+    private static final GaussIntegrator GAUSS = gauss(24);
 
     private final List<MidlinePiece> pieces;
     private final double thickness;
@@ -159,5 +160,17 @@ final class Midline {
 
     private static double square(double x) {
         return x * x;
+    }
+
+    /** The rule from 0 to 1. Straight from its own class: the usual factory first works out tables of 40 digits. */
+    private static GaussIntegrator gauss(int points) {
+        Pair<double[], double[]> rule = new LegendreRuleFactory().getRule(points);
+        double[] at = rule.getFirst().clone();
+        double[] weight = rule.getSecond().clone();
+        for (int i = 0; i < points; i++) {
+            at[i] = (1 + at[i]) / 2;
+            weight[i] /= 2;
+        }
+        return new GaussIntegrator(at, weight);
     }
 }

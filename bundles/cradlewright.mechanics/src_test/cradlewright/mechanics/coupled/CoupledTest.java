@@ -287,7 +287,7 @@ class CoupledTest {
     void sweepCoversSoftAndRigidShells() {
         double lower = 200 * PER_DEGREE;
         StiffnessSweep sweep = StiffnessSweep.run(lower, 40_000 * PER_DEGREE, k -> shellOnPads(1e-7, k, 0.002),
-                shellOnPads(1e-7, Double.POSITIVE_INFINITY, 0.002));
+                shellOnPads(1e-7, Double.POSITIVE_INFINITY, 0.002).solve());
         assertEquals(SolveStatus.OK, sweep.status());
         assertEquals(6, sweep.stiffnesses().size());
         assertEquals(lower, sweep.stiffnesses().get(0), 1e-9);

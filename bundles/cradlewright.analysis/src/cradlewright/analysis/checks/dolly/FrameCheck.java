@@ -20,7 +20,9 @@ import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.geometry.Vec3;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -70,14 +72,16 @@ public abstract class FrameCheck extends VisitCheck {
     }
 
     private static List<LoadedMember> members(DollyFacts dolly, List<Loads> found, Reader reader) {
-        return dolly.members().stream().flatMap(member -> member(member, dolly, found, reader).stream()).toList();
+        Map<String, List<LoadedMember.Taken>> taken = new HashMap<>();
+        found.forEach(loads -> loads.members().forEach(load -> taken.computeIfAbsent(load.memberId(), id -> new ArrayList<>())
+                .add(new LoadedMember.Taken(loads.situation(), load))));
+        return dolly.members().stream()
+                .flatMap(member -> member(member, dolly, taken.getOrDefault(member.id(), List.of()), reader).stream()).toList();
     }
 
-    private static Optional<LoadedMember> member(MemberFacts member, DollyFacts dolly, List<Loads> found, Reader reader) {
+    private static Optional<LoadedMember> member(MemberFacts member, DollyFacts dolly, List<LoadedMember.Taken> taken, Reader reader) {
         Optional<Vec3> from = member.fromId().flatMap(dolly::node).flatMap(NodeFacts::at);
         Optional<Vec3> to = member.toId().flatMap(dolly::node).flatMap(NodeFacts::at);
-        List<LoadedMember.Taken> taken = found.stream().flatMap(loads -> loads.members().stream()
-                .filter(load -> load.memberId().equals(member.id())).map(load -> new LoadedMember.Taken(loads.situation(), load))).toList();
         if (from.isEmpty() || to.isEmpty() || taken.isEmpty()) {
             return Optional.empty();
         }
