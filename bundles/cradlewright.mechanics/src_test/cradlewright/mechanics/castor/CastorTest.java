@@ -294,6 +294,30 @@ class CastorTest {
     }
 
     @Test
+    void limitsOfTheRange() {
+        Range none = new Range(0, 0);
+        assertEquals(W * Math.sin(1), Brake.hold(W, 1, List.of(), 0.5).needed(), 1e-9 * W);
+        assertThrows(IllegalArgumentException.class, () -> Brake.hold(W, 1.005, List.of(), 0.5));
+        assertTrue(Brake.lineLoads(W, 1.6, 0.8, 0.95, 1).downhill() > 0);
+        assertThrows(IllegalArgumentException.class, () -> Brake.lineLoads(W, 1.6, 0.8, 0.95, 1.005));
+        assertFalse(CastorLimits.ratingHolds(-273, 1));
+        assertThrows(IllegalArgumentException.class, () -> CastorLimits.ratingHolds(-274, 1));
+        assertFalse(CastorLimits.ratingHolds(1000, 1));
+        assertThrows(IllegalArgumentException.class, () -> CastorLimits.ratingHolds(1001, 1));
+        assertEquals(900, CastorRule.tradeRule(140, 760, 2), 1e-9);
+        assertThrows(IllegalArgumentException.class, () -> CastorRule.tradeRule(140, 760, 65));
+        assertTrue(PushGuidance.MEN.people(1e9, 1e9) > 1e6);
+        assertThrows(IllegalArgumentException.class, () -> PushGuidance.MEN.people(1.001e9, 0));
+        assertThrows(IllegalArgumentException.class, () -> PushGuidance.MEN.people(0, 1.001e9));
+        assertEquals(W * Math.sin(1.57), Rolling.upSlope(W, 1.57, none).low(), 1e-9 * W);
+        assertThrows(IllegalArgumentException.class, () -> Rolling.upSlope(W, 1.58, none));
+        assertEquals(G * Math.sin(1), RunAway.acceleration(1, 0), 1e-9);
+        assertThrows(IllegalArgumentException.class, () -> RunAway.acceleration(1.005, 0));
+        assertEquals(Math.tan(1), RunAway.coefficientFromTest(1), 1e-12);
+        assertThrows(IllegalArgumentException.class, () -> RunAway.coefficientFromTest(1.005));
+    }
+
+    @Test
     void linesOnASlopeByHand() {
         Brake.LineLoads lines = Brake.lineLoads(1000, 2, 1, 0.5, Math.asin(0.6));
         VALUES.check("lines.downhill", lines.downhill());

@@ -203,6 +203,8 @@ class LiftTest {
         assertThrows(IllegalArgumentException.class, () -> new ShareLimits(2, 1));
         assertThrows(IllegalArgumentException.class, () -> ShareLimits.general(0));
         assertThrows(IllegalArgumentException.class, () -> new ArmReach(Vec3.ZERO, 2, 1, 0, 1, 0, 1));
+        assertThrows(IllegalArgumentException.class, () -> new ArmReach(Vec3.ZERO, 1, 2, 0, 6.3, 0, 1), "more than once round");
+        assertThrows(IllegalArgumentException.class, () -> new PinSteps(1, 0.1, 10_001));
         assertThrows(IllegalArgumentException.class, () -> ArmStiffness.uniform(1, 1, 0));
         assertThrows(IllegalArgumentException.class, () -> new StandLoad(-1, 1, StandLoad.RatedPer.STAND));
         assertThrows(IllegalArgumentException.class, () -> new PinSteps(1, 0, 2));

@@ -234,6 +234,9 @@ class SlingTest {
         assertThrows(IllegalArgumentException.class, () -> SlingLegs.equal(1, 5, 0));
         assertThrows(IllegalArgumentException.class, () -> SlingLegs.equal(Double.NaN, 2, 0));
         assertThrows(IllegalArgumentException.class, () -> SlingLegs.angleFactor(0));
+        assertThrows(IllegalArgumentException.class, () -> SlingLegs.angleFactor(1.575));
+        assertThrows(IllegalArgumentException.class, () -> SlingModeFactor.factor(Mode.STRAIGHT, 1.575));
+        assertEquals(0, SlingModeFactor.factor(Mode.STRAIGHT, 1.57));
         assertThrows(IllegalArgumentException.class, () -> SlingLegs.two(1, 1, 0, 0));
         Vec3 hook = new Vec3(0, 0, 1);
         List<Vec3> beside = List.of(new Vec3(1, 0, 0), new Vec3(2, 1, 0), new Vec3(2, -1, 0));
