@@ -30,7 +30,11 @@ final class OpenShop {
 
     /** Reads the shop; what is wrong with the files goes to {@code err}, and an error among it throws BadInputException. */
     static ShopSnapshot snapshot(Path path, LocalDate day, PrintWriter err) {
-        ShopFolder folder = folder(path);
+        return snapshot(folder(path), day, err);
+    }
+
+    /** Reads an open shop in the same way. */
+    static ShopSnapshot snapshot(ShopFolder folder, LocalDate day, PrintWriter err) {
         FileProblems problems = FileProblems.of(folder);
         problems.lines().forEach(err::println);
         if (problems.serious()) {

@@ -11,8 +11,8 @@ import picocli.CommandLine.Spec;
         footer = {"", "Exit codes: 0 all holds or is tight, 1 a STOP, 2 a CAN'T SAY and no STOP, 3 bad input,",
             "            4 internal error, 5 something is tight (only with --strict).",
             "Results are estimates from the numbers in the files, no certificate."},
-        subcommands = {CheckVerb.class, MayComeOffVerb.class, WeighVerb.class, StockVerb.class, ListChecksVerb.class, ExplainVerb.class, ValidateVerb.class,
-            ConvertVerb.class})
+        subcommands = {CheckVerb.class, MayComeOffVerb.class, SignVerb.class, WeighVerb.class, StockVerb.class, ListChecksVerb.class,
+            ExplainVerb.class, ValidateVerb.class, ConvertVerb.class})
 final class RootVerb implements Runnable {
 
     @Spec

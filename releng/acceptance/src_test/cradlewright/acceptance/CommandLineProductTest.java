@@ -57,7 +57,7 @@ class CommandLineProductTest {
     void helpNamesTheVerbsAndTheExitCodes() throws Exception {
         Result result = cradlewright.run("--help");
         assertEquals(0, result.code(), result.err());
-        for (String word : List.of("check", "may-come-off", "list-checks", "explain", "validate", "convert", "Exit codes")) {
+        for (String word : List.of("check", "may-come-off", "sign", "list-checks", "explain", "validate", "convert", "Exit codes")) {
             assertTrue(result.out().contains(word), result.out());
         }
     }

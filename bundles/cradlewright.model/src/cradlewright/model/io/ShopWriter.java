@@ -14,6 +14,7 @@ import java.time.Clock;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -78,6 +79,21 @@ public final class ShopWriter {
         file.setDigest(Digest.of(text.bytes()));
         file.resource().rememberPlaces(text.tree());
         return new SaveOutcome(SaveOutcome.Kind.SAVED, target, file.path() + " is saved.");
+    }
+
+    /**
+     * Tells whether saving would change the bytes of a file although nobody edited what is in it: it is of an older form, or was laid out
+     * by hand.
+     *
+     * @throws IOException when the file cannot be read
+     */
+    public boolean laysOutAnew(ShopFile file) throws IOException {
+        Path target = shop.directory().resolve(file.path());
+        try {
+            return Files.exists(target) && !Arrays.equals(Files.readAllBytes(target), text(file).bytes());
+        } catch (Refused refused) {
+            return false;
+        }
     }
 
     /**

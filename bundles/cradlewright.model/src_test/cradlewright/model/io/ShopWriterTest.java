@@ -69,6 +69,16 @@ class ShopWriterTest {
     }
 
     @Test
+    void tellsWhetherSavingWouldLayTheFileOutAnew() throws IOException {
+        ShopWriter writer = new ShopWriter(shop, Clock.fixed(NOON, ZoneOffset.UTC));
+        assertFalse(writer.laysOutAnew(file));
+        Files.writeString(path, Files.readString(path).replaceFirst("\n    schema", " schema"));
+        assertTrue(writer.laysOutAnew(file));
+        Files.delete(path);
+        assertFalse(writer.laysOutAnew(file));
+    }
+
+    @Test
     void twoSavesInOneMomentKeepBothVersions() throws IOException {
         saveAt(NOON);
         root.setName("again");

@@ -10,6 +10,7 @@ import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.HoldPointFacts;
 import cradlewright.analysis.facts.OperationFacts;
+import cradlewright.analysis.facts.SignOffFacts;
 import cradlewright.analysis.job.CarWork;
 import cradlewright.analysis.job.SignState;
 import cradlewright.analysis.job.SignStateKey;
@@ -36,12 +37,21 @@ public final class HoldPointCheck extends CarWorkCheck {
         for (HoldPointFacts point : work.holdPoints()) {
             SignState state = reader.read(new SignStateKey(subject.ownerId(), point.id()));
             if (state.kind() == SignState.Kind.SIGNED) {
-                findings.add(finding(subject, point).say(Verdict.HOLDS, "Signed by " + state.who() + "."));
+                findings.add(signed(point, work.held(point), state, subject));
             } else if (state.kind() == SignState.Kind.OPEN) {
                 findings.add(open(point, work, today, subject));
             }
         }
         return findings;
+    }
+
+    private Finding signed(HoldPointFacts point, OperationFacts held, SignState state, Subject subject) {
+        LocalDate day = state.last().flatMap(SignOffFacts::at).orElseThrow().toLocalDate();
+        if (held.started().filter(day::isAfter).isPresent()) {
+            return finding(subject, point).say(Verdict.TIGHT, "Signed by " + state.who() + ", after " + held.name() + " had begun on "
+                    + held.started().get() + ".");
+        }
+        return finding(subject, point).say(Verdict.HOLDS, "Signed by " + state.who() + ".");
     }
 
     private Finding open(HoldPointFacts point, CarWork work, LocalDate today, Subject subject) {

@@ -24,9 +24,16 @@ class HoldPointCheckTest {
     @Test
     void holdsWhenSigned() {
         WorkShop shop = shop(Progress.DONE, Progress.RUNNING, Progress.OPEN);
-        shop.hold("point", "cut", shop.signed("Hanna", WorkShop.NOON));
+        shop.hold("point", "cut", shop.signed("Hanna", WorkShop.NOON.minusDays(1)));
         assertEquals(List.of(Verdict.HOLDS), shop.verdicts(CHECK));
-        assertTrue(shop.ask(CHECK).get(0).words().contains("Hanna on 2025-03-14"));
+        assertTrue(shop.ask(CHECK).get(0).words().contains("Hanna on 2025-03-13"));
+    }
+
+    @Test
+    void isTightWhenSignedADayAfterTheWorkBegan() {
+        WorkShop shop = shop(Progress.DONE, Progress.RUNNING, Progress.OPEN);
+        shop.hold("point", "cut", shop.signed("Hanna", WorkShop.NOON));
+        assertEquals(List.of(Verdict.TIGHT), shop.verdicts(CHECK));
     }
 
     @Test
