@@ -27,10 +27,15 @@ public record Alike(List<Finding> findings) {
             List<String> missing, List<Remedy> remedies) {
 
         static Sameness of(Finding finding) {
-            return new Sameness(finding.check(), finding.verdict(), open(finding, finding.words()), finding.situation(),
+            return new Sameness(finding.check(), finding.verdict(), Alike.open(finding, finding.words()), finding.situation(),
                     finding.objectName().equals(finding.subject().label()), finding.demand().isPresent(), FindingWords.basis(finding),
-                    finding.missing().stream().map(text -> open(finding, text)).toList(),
-                    finding.remedies().stream().map(remedy -> new Remedy(open(finding, remedy.words()), remedy.after())).toList());
+                    finding.missing().stream().map(text -> Alike.open(finding, text)).toList(),
+                    finding.remedies().stream().map(remedy -> open(finding, remedy)).toList());
+        }
+
+        /** What was worked out for one object alone is not worked out for several at once, so it keeps its object. */
+        private static Remedy open(Finding finding, Remedy remedy) {
+            return remedy.after().isPresent() ? remedy : new Remedy(Alike.open(finding, remedy.words()), remedy.after());
         }
     }
 

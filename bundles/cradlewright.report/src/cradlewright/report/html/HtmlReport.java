@@ -7,6 +7,7 @@ import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.report.Alike;
 import cradlewright.report.FindingWords;
+import cradlewright.report.Silent;
 import cradlewright.report.UnitSystem;
 import cradlewright.report.VisitNumbers;
 import cradlewright.report.scene.SvgPainter;
@@ -31,7 +32,7 @@ public final class HtmlReport {
             .stop{background:#9b2226;color:#fff;border-color:#9b2226}
             .cant_say{background:#fff;color:#20252c;border-color:#20252c;border-style:dashed}
             .tight{background:#ffe8b3;color:#3d2c00;border-color:#7a4a00}.holds{background:#fff;color:#14532d;border-color:#14532d}
-            .small{color:#4a525e;font-size:.9rem}.act{font-weight:600}a{color:#1f5c8b}
+            td.small{width:30%}.small{color:#4a525e;font-size:.9rem}.act{font-weight:600}a{color:#1f5c8b}
             @media print{body{margin:0;max-width:none}h2{break-before:page}}
             """;
 
@@ -79,9 +80,13 @@ public final class HtmlReport {
                 continue;
             }
             Finding gravest = findings.get(0);
-            String reason = gravest.verdict() == Verdict.HOLDS ? "" : FindingWords.reason(gravest);
+            String reason = gravest.verdict() == Verdict.HOLDS ? "" : Alike.gather(findings).get(0).reason();
             out.append("<tr><td>").append(badge(gravest.verdict())).append("</td><td><a href=\"#s").append(i).append("\">")
                     .append(escape(subject.label())).append("</a></td><td>").append(escape(reason)).append("</td></tr>\n");
+        }
+        String silent = Silent.words(answers);
+        if (!silent.isEmpty()) {
+            out.append("<tr><td>-</td><td colspan=\"2\">").append(escape(silent)).append("</td></tr>\n");
         }
         out.append("</table>\n");
     }

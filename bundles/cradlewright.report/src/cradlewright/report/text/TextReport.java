@@ -7,6 +7,7 @@ import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.report.Alike;
 import cradlewright.report.FindingWords;
+import cradlewright.report.Silent;
 import cradlewright.report.UnitSystem;
 import java.time.LocalDate;
 import java.util.ArrayList;

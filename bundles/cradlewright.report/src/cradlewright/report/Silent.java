@@ -1,4 +1,4 @@
-package cradlewright.report.text;
+package cradlewright.report;
 
 import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What no check had an answer about, so that nobody takes silence for an answer. */
-final class Silent {
+public final class Silent {
 
     /** So many are named; of more only the number is told. */
     private static final int NAMED = 6;
@@ -16,7 +16,7 @@ final class Silent {
     }
 
     /** Returns the sentence, empty when everything has an answer; a car has one where one of its visits has. */
-    static String words(ShopAnswers answers) {
+    public static String words(ShopAnswers answers) {
         List<Subject> silent = answers.subjects().stream().filter(subject -> answers.about(subject).isEmpty())
                 .filter(subject -> subject.scope() != Scope.CAR || visits(answers, subject).isEmpty()).toList();
         if (silent.isEmpty()) {
