@@ -96,6 +96,7 @@ public final class JsonReport {
         JsonObject object = new JsonObject();
         object.add("supports", carried(loads.supports()));
         object.add("castors", carried(loads.castors()));
+        object.add("props", carried(loads.props()));
         return object;
     }
 

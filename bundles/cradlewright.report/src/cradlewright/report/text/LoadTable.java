@@ -38,6 +38,7 @@ public final class LoadTable {
             out.append(String.format("  %-18s %10s %10s %10s   %s%n", "at rest", "carries", "least", "most", "any floor or stiffness, as listed"));
             rows(out, loads.supports());
             rows(out, loads.castors());
+            rows(out, loads.props());
         }
         return out.toString().replace("\r\n", "\n");
     }
