@@ -140,7 +140,8 @@ class CommandLineTest {
         List<String> lines = run.out().lines().toList();
         assertEquals(3, lines.size(), run.out());
         assertTrue(lines.get(0).startsWith("error: gear.cwgear:") && !lines.get(0).contains(".;"), run.out());
-        assertTrue(lines.get(1).startsWith("error: 4 references to objects that were not found: most likely they lie in gear.cwgear;"), run.out());
+        assertTrue(lines.get(1).startsWith("error: 4 references to objects that were not found: most likely they lie in gear.cwgear;"),
+                run.out());
         assertTrue(lines.get(2).endsWith("files read, 1 error and 4 that most likely follow, 0 other remarks"), run.out());
         assertRefused(Run.of("check", shop), "gear.cwgear", "from the top");
     }

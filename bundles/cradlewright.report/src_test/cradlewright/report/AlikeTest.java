@@ -22,7 +22,8 @@ class AlikeTest {
 
     private static Finding loaded(String name, double force) {
         return about(name).against(Amount.force(force), Amount.force(100), "plate").shown("stated", Amount.force(110), "sheet")
-                .remedy(Remedy.advice("Prop " + name + ".")).remedy(Remedy.proven("Fit others all round.", Verdict.HOLDS)).say(Verdict.STOP, name + " carries too much.");
+                .remedy(Remedy.advice("Prop " + name + "."))
+                .remedy(Remedy.proven("Fit others all round.", Verdict.HOLDS)).say(Verdict.STOP, name + " carries too much.");
     }
 
     @Test

@@ -34,13 +34,15 @@ class FindingWordsTest {
 
     @Test
     void aLeastIsNotReadAsALoad() {
-        Finding light = Answers.finding("Keep off.").atLeast(Amount.force(60), Amount.force(40), "least it carries").say(Verdict.STOP, "No.");
+        Finding light = Answers.finding("Keep off.").atLeast(Amount.force(60), Amount.force(40), "least it carries")
+                .say(Verdict.STOP, "No.");
         assertEquals("found 40 N, at least 60 N wanted", FindingWords.numbers(light, UnitSystem.METRIC));
     }
 
     @Test
     void aNumberThatTheAnswerNeedsStandsBesideIt() {
-        Finding shown = Answers.finding("Keep off.").against(Amount.force(3), Amount.force(6), "plate").input("length", Amount.length(1), "")
+        Finding shown = Answers.finding("Keep off.").against(Amount.force(3), Amount.force(6), "plate")
+                .input("length", Amount.length(1), "")
                 .shown("further back by at least", Amount.length(0.1), "worked out").say(Verdict.STOP, "No.");
         assertEquals("asked 3 N, can give 6 N (50 %); further back by at least 100.0 mm", FindingWords.numbers(shown, UnitSystem.METRIC));
         assertEquals("asked 3 N, can give 6 N (50 %)", FindingWords.against(shown, UnitSystem.METRIC));

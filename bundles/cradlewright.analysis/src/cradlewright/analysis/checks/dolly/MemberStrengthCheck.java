@@ -16,14 +16,16 @@ import java.util.stream.Stream;
 
 /**
  * Is the steel of each member strong enough against push, pull, bending and twisting at its most used cut? Shear has a check of its own,
- * {@link MemberShearCheck}; where it is beyond its limit nothing is left for bending, and that check alone answers. The load of an open section is taken to go in at its web, so that
+ * {@link MemberShearCheck}; where it is beyond its limit nothing is left for bending, and that check alone answers.
+ * The load of an open section is taken to go in at its web, so that
  * it bends without twisting of its own.
  */
 public final class MemberStrengthCheck extends SteelMemberCheck {
 
     /** Creates the check. */
     public MemberStrengthCheck() {
-        super(new CheckInfo("dolly.member", "Is each member of the dolly strong enough in bending, push, pull and twisting?", "EN 1993-1-1 6.2, EN 1993-1-5 for thin walls",
+        super(new CheckInfo("dolly.member", "Is each member of the dolly strong enough in bending, push, pull and twisting?",
+                "EN 1993-1-1 6.2, EN 1993-1-5 for thin walls",
                 Cautions.STRUCTURE, List.of("section and steel of each member", "places of its ends", "what stands on the dolly"),
                 List.of(SteelFormulas.AXIAL, SteelFormulas.BENDING, SteelFormulas.SHEAR_REDUCTION, SteelFormulas.TORSION,
                         SteelFormulas.LINEAR_SUM, SteelFormulas.YIELD_CRITERION, SteelFormulas.CLASS_LIMITS,

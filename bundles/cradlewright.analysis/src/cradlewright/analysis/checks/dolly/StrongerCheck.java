@@ -25,13 +25,15 @@ public final class StrongerCheck extends FrameCheck {
     private static final String[] TIMES = {"three", "four", "five", "six", "seven", "eight", "nine"};
     private static final int FIRST = 3;
 
-    private final List<SteelMemberCheck> asked = List.of(new MemberStrengthCheck(), new MemberShearCheck(), new SidewaysCheck(), new StrutCheck());
+    private final List<SteelMemberCheck> asked = List.of(new MemberStrengthCheck(), new MemberShearCheck(),
+            new SidewaysCheck(), new StrutCheck());
 
     /** Creates the check. */
     public StrongerCheck() {
         super(new CheckInfo("dolly.stronger", "Is the steel of the dolly far stronger than it need be?", "common practice, no source",
                 Cautions.STRUCTURE, List.of("section and steel of each member", "what stands on the dolly"),
-                List.of(SteelFormulas.LINEAR_SUM, SteelFormulas.SHEAR, SteelFormulas.LATERAL_TORSIONAL_BUCKLING, SteelFormulas.MEMBER_SUM)));
+                List.of(SteelFormulas.LINEAR_SUM, SteelFormulas.SHEAR,
+                        SteelFormulas.LATERAL_TORSIONAL_BUCKLING, SteelFormulas.MEMBER_SUM)));
     }
 
     @Override

@@ -48,7 +48,8 @@ public final class StillFastCheck extends VisitCheck {
 
     private Finding fast(MountFacts mount, Subject subject) {
         return finding(subject, mount.id(), mount.name())
-                .remedy(Remedy.advice("Lower until the straps are slack, free this mount, raise by a finger's breadth and see daylight at every mount."))
+                .remedy(Remedy.advice("Lower until the straps are slack, free this mount, "
+                        + "raise by a finger's breadth and see daylight at every mount."))
                 .say(Verdict.STOP, "This mount still ties the shell to the chassis: the straps would lift both and tear the mount.");
     }
 }

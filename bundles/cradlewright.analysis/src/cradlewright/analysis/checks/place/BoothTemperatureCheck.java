@@ -59,7 +59,8 @@ public final class BoothTemperatureCheck extends VisitCheck {
         for (CastorFacts castor : standing.dolly().map(DollyFacts::castors).orElse(List.of())) {
             Optional<StockFacts.CastorType> type = castor.typeId().flatMap(id ->
                     reader.read(new FactKey<>(StockFacts.CastorType.class, id)));
-            findings.add(judge(subject, castor.id(), "castor " + castor.name(), heat, type.flatMap(StockFacts.CastorType::temperatureLimit)));
+            findings.add(judge(subject, castor.id(), "castor " + castor.name(), heat,
+                    type.flatMap(StockFacts.CastorType::temperatureLimit)));
         }
         for (PartFacts part : partsOn(standing)) {
             part.temperatureLimit().ifPresent(limit -> findings.add(judge(subject, part.id(), part.name(), heat, Optional.of(limit))));

@@ -203,7 +203,7 @@ class BoltChecksTest {
                 mm(13), mm(6), Optional.of("steel"), JointFacts.Holes.NORMAL);
         Finding finding = ask(new SpacingCheck(), 100, near);
         assertEquals(Verdict.STOP, finding.verdict());
-        assertTrue(finding.words().equals("Too close: the distance from a hole to the edge of the sheet is below the least one."), finding.words());
+        assertEquals("Too close: the distance from a hole to the edge of the sheet is below the least one.", finding.words());
         assertTrue(finding.atLeast());
         assertEquals(0.0132, finding.demand().orElseThrow().si(), 1e-9);
         assertEquals(0.013, finding.capacity().orElseThrow().si(), 1e-9);
