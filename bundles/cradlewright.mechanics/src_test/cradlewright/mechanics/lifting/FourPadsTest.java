@@ -40,6 +40,7 @@ class FourPadsTest {
         check("G11.level", lift(0.008).evenLoads(), Constants.GRAVITY);
         check("G11.8mm", lift(0.008).loads(), Constants.GRAVITY);
         check("G11.20mm", lift(0.020).loads(), Constants.GRAVITY);
+        values.check("pads.least-share", FourPads.LEAST_SHARE);
         values.check("G11.lambda", lift(0.008).loads().warp() / Constants.GRAVITY);
         FourPads.LiftOff off = lift(0).whenLowered(0).orElseThrow();
         values.check("G11.lift-off", 1000 * off.distance());
