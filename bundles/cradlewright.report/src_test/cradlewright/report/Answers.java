@@ -9,8 +9,10 @@ import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.engine.Engine;
+import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.facts.ShopSnapshot;
+import cradlewright.analysis.facts.VisitFacts;
 import cradlewright.analysis.run.ShopAnswers;
 import java.time.LocalDate;
 import java.util.List;
@@ -52,6 +54,17 @@ public final class Answers {
         Finding open = finding("Stay away. Look twice.").cantSay("Nobody knows.", List.of("mass of the \"bench\""));
         Finding tight = finding("Keep off.").say(Verdict.TIGHT, "Close.");
         return new ShopAnswers(1, "Shed & yard", List.of(VISIT, DOLLY), List.of(endless, tight, open, stop));
+    }
+
+    /** Returns an engine over a shop of one car, whose only visit is that of the answers. */
+    public static Engine engineWithCar() {
+        VisitFacts visit = new VisitFacts("visit", "visit", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty());
+        CarFacts car = new CarFacts("car", NASTY, false, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), List.of(), List.of(visit), List.of());
+        Engine engine = new Engine();
+        engine.update(new ShopSnapshot(1, "Shed & yard", SettingsFacts.commonPractice(), DAY, Map.of("car", car)));
+        return engine;
     }
 
     /** Returns an engine over an empty shop. */

@@ -4,6 +4,7 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.engine.Engine;
+import cradlewright.analysis.overview.CarOverview;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.report.Alike;
 import cradlewright.report.FindingWords;
@@ -19,7 +20,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 
-/** One page: first one line for everything with its verdict, then each with its drawing and its reasons, then the cautions. */
+/**
+ * One page: first one line a car, then one for everything with its verdict, then each with its drawing and its reasons, then the cautions.
+ */
 public final class HtmlReport {
 
     private static final String STYLE = """
@@ -63,12 +66,26 @@ public final class HtmlReport {
         StringBuilder out = new StringBuilder();
         out.append(HEAD).append(escape(answers.shop())).append("</title>\n<style>\n").append(STYLE).append(SvgPainter.STYLE)
                 .append("</style></head>\n<body>\n<h1>").append(escape(answers.shop())).append(", ").append(day).append("</h1>\n");
+        cars(out, CarOverview.of(answers, engine));
         overview(out, answers);
         for (int i = 0; i < answers.subjects().size(); i++) {
             subject(out, answers, answers.subjects().get(i), i, engine);
         }
         cautions(out, answers);
         return out.append("</body>\n</html>\n").toString();
+    }
+
+    private static void cars(StringBuilder out, List<CarOverview> cars) {
+        if (cars.isEmpty()) {
+            return;
+        }
+        out.append("<table>\n<tr><th>Answer</th><th>Car</th><th>Where it stands, on what</th><th>What it waits for</th></tr>\n");
+        for (CarOverview car : cars) {
+            out.append("<tr><td>").append(car.verdict().map(HtmlReport::badge).orElse("-")).append("</td><td>")
+                    .append(escape(car.line().name())).append("</td><td>").append(escape(car.line().standing())).append("</td><td>")
+                    .append(escape(car.line().waiting())).append("</td></tr>\n");
+        }
+        out.append("</table>\n<p></p>\n");
     }
 
     private static void overview(StringBuilder out, ShopAnswers answers) {

@@ -16,10 +16,12 @@ import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.load.Carried;
 import cradlewright.analysis.load.Loads;
+import cradlewright.analysis.overview.CarOverview;
+import cradlewright.analysis.overview.CarStand;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.mechanics.geometry.Vec3;
-import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
+import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.report.VisitNumbers;
 import java.time.LocalDate;
 import java.util.List;
@@ -51,10 +53,31 @@ public final class JsonReport {
         root.addProperty("shop", answers.shop());
         root.addProperty("day", day.toString());
         root.addProperty("verdict", word(answers.worst()));
+        JsonArray cars = new JsonArray();
+        CarOverview.of(answers, engine).forEach(car -> cars.add(car(car)));
+        root.add("cars", cars);
         JsonArray subjects = new JsonArray();
         answers.subjects().forEach(subject -> subjects.add(subject(subject, answers, engine)));
         root.add("subjects", subjects);
         return GSON.toJson(root) + "\n";
+    }
+
+    private static JsonObject car(CarOverview car) {
+        JsonObject object = new JsonObject();
+        object.addProperty("id", car.line().carId());
+        object.addProperty("name", car.line().name());
+        object.addProperty("verdict", car.verdict().map(JsonReport::word).orElse(null));
+        JsonArray stands = new JsonArray();
+        for (CarStand stand : car.line().stands()) {
+            JsonObject one = new JsonObject();
+            one.addProperty("visit", stand.visitId());
+            one.addProperty("where", stand.where());
+            one.addProperty("on", stand.on());
+            stands.add(one);
+        }
+        object.add("stands", stands);
+        object.addProperty("waiting", car.line().waiting());
+        return object;
     }
 
     private static JsonObject subject(Subject subject, ShopAnswers answers, Engine engine) {

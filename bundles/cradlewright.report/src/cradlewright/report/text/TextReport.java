@@ -4,6 +4,7 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.engine.Engine;
+import cradlewright.analysis.overview.CarOverview;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.report.Alike;
 import cradlewright.report.FindingWords;
@@ -14,7 +15,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** First the answer, one line each; then what each support carries and the reasons, gravest first; the cautions once at the end. */
+/**
+ * First one line a car, then the answer to everything that was asked about, one line each; then what each support carries and the reasons,
+ * gravest first; the cautions once at the end.
+ */
 public final class TextReport {
 
     private final UnitSystem units;
@@ -40,6 +44,7 @@ public final class TextReport {
         LoadTable table = new LoadTable(engine, units);
         StringBuilder out = new StringBuilder();
         out.append(Lines.wrap("", answers.shop() + ", " + day)).append('\n');
+        writeCars(out, CarOverview.of(answers, engine));
         for (Subject subject : answers.subjects()) {
             if (!answers.about(subject).isEmpty()) {
                 out.append(Lines.wrap(String.format("  %-10s ", answers.worst(subject).word()), subject.label()));
@@ -55,6 +60,15 @@ public final class TextReport {
         writeTotals(out, answers);
         writeCautions(out, answers.findings());
         return out.toString();
+    }
+
+    private static void writeCars(StringBuilder out, List<CarOverview> cars) {
+        out.append(cars.isEmpty() ? "" : "Cars\n");
+        for (CarOverview car : cars) {
+            out.append(Lines.wrap(String.format("  %-10s ", car.verdict().map(Verdict::word).orElse("-")),
+                    car.line().name() + ": " + car.line().standing() + "; " + car.line().waiting()));
+        }
+        out.append(cars.isEmpty() ? "" : "\nEverything that was asked about\n");
     }
 
     private void writeSubject(StringBuilder out, Subject subject, List<Finding> findings, String loads) {

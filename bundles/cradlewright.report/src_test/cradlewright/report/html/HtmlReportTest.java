@@ -53,6 +53,20 @@ class HtmlReportTest {
     }
 
     @Test
+    void theCarsComeFirstOneLineEach() throws Exception {
+        new HtmlReport(UnitSystem.METRIC).write(Answers.all(), Answers.engineWithCar(), Answers.DAY, folder);
+        String page = Files.readString(folder.resolve("index.html"), StandardCharsets.UTF_8);
+        Document read = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(page)));
+        Element cars = (Element) read.getElementsByTagName("table").item(0);
+        NodeList cells = cars.getElementsByTagName("td");
+        assertEquals(4, cells.getLength());
+        assertEquals("STOP", cells.item(0).getTextContent());
+        assertEquals(Answers.NASTY, cells.item(1).getTextContent());
+        assertEquals("nobody wrote down where (nobody wrote down on what)", cells.item(2).getTextContent());
+        assertEquals("no job is written down", cells.item(3).getTextContent());
+    }
+
+    @Test
     void verdictsAreWordsAndCautionsAreThere() throws Exception {
         String text = document().getDocumentElement().getTextContent();
         for (String word : new String[] {"STOP", "CAN'T SAY", "TIGHT", "HOLDS", "Cautions", "Keep off.", "no certificate",

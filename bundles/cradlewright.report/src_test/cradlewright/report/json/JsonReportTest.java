@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
@@ -39,6 +40,18 @@ class JsonReportTest {
     void answersOfEveryKindFollowTheSchema() throws Exception {
         assertEquals(List.of(), new SchemaRules(schema()).complaints(written(Answers.all())));
         assertEquals(List.of(), new SchemaRules(schema()).complaints(written(new ShopAnswers(1, "", List.of(), List.of()))));
+    }
+
+    @Test
+    void eachCarHasOneEntry() throws Exception {
+        String text = new JsonReport().write(Answers.all(), Answers.DAY, Answers.engineWithCar());
+        JsonObject root = JsonParser.parseString(text).getAsJsonObject();
+        assertEquals(List.of(), new SchemaRules(schema()).complaints(root));
+        assertEquals("[{\"id\":\"car\",\"name\":\"red & <b>\\\"tired\\\"</b> 'coupe'\",\"verdict\":\"STOP\",\"stands\":["
+                + "{\"visit\":\"visit\",\"where\":\"nobody wrote down where\",\"on\":\"nobody wrote down on what\"}],\"waiting\":\"no job is written down\"}]",
+                new GsonBuilder().disableHtmlEscaping().create().toJson(root.get("cars")));
+        root.getAsJsonArray("cars").get(0).getAsJsonObject().remove("waiting");
+        assertFalse(new SchemaRules(schema()).complaints(root).isEmpty());
     }
 
     @Test

@@ -61,6 +61,14 @@ class TextReportTest {
     }
 
     @Test
+    void theCarsComeFirstOneLineEach() {
+        String text = new TextReport(UnitSystem.METRIC, false).write(Answers.all(), Answers.DAY, Answers.engineWithCar());
+        assertTrue(text.replaceAll("\\s+", " ").startsWith("Shed & yard, 2026-03-31 Cars STOP red & <b>\"tired\"</b> 'coupe': nobody wrote "
+                + "down where (nobody wrote down on what); no job is written down Everything that was asked about STOP red &"), text);
+        assertTrue(!write(Answers.all(), false).contains("Cars\n"));
+    }
+
+    @Test
     void whatNothingIsAskedAboutShowsNoVerdict() {
         assertTrue(write(Answers.all(), false).contains("\n  -          Dolly 1: none of the questions asked arises here.\n"));
         String none = write(new ShopAnswers(1, "Shed", List.of(Answers.DOLLY), List.of()), false);
