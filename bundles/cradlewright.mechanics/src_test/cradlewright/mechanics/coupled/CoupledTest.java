@@ -274,6 +274,22 @@ class CoupledTest {
         assertTrue(!above.holdsPull("pad 0") && above.unbalanced("shell").moment().norm() < 1e-6);
     }
 
+    /** Closed form: a plate that hangs on four bolts of 150 N falls when its weight and the pull pass 600 N. */
+    @Test
+    void plateHangsOnBoltsFromAbove() {
+        Body plate = Body.rigid("plate", Body.weight(10, new Vec3(1, 0, 0.9)));
+        Body dolly = Body.rigid("dolly", Body.weight(100, new Vec3(1, 0, 1.1)));
+        List<Contact> contacts = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            Vec3 point = new Vec3(2 * (i / 2), i % 2 == 0 ? -0.5 : 0.5, 1);
+            contacts.add(Contact.rests("bolt " + i, "dolly", "plate", point, 1e-6).bolted(150, 1e-6));
+            contacts.add(Contact.rests("castor " + i, "dolly", Contact.GROUND, point.minus(Vec3.UP), 1e-6));
+        }
+        TippingQuestions questions = new TippingQuestions(new CoupledProblem(List.of(plate, dolly), contacts));
+        assertEquals(600 - 10 * Constants.GRAVITY,
+                questions.locked(Set.of("plate"), Body.force(new Vec3(1, 0, 0), new Vec3(0, 0, -1))).lambda(), 1e-6);
+    }
+
     @Test
     void supportsOfEachBodyAreLookedAtFirst() {
         CoupledProblem problem = pushed();
