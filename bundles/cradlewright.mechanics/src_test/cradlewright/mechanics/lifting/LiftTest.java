@@ -177,6 +177,8 @@ class LiftTest {
         assertEquals(3, below.hole());
         assertEquals(3, stand.nearest(0.400).hole());
         assertEquals(4, stand.nearest(0.405).hole());
+        assertEquals(3, stand.nearest(0.280 + 3.497 * 0.035).hole(), "just below the half way");
+        assertEquals(4, stand.nearest(0.280 + 3.503 * 0.035).hole(), "just above the half way");
         assertEquals(-0.015, stand.nearest(0.405).remaining(), 1e-12);
         assertEquals(4, stand.notAbove(0.420).hole());
         assertEquals(4, stand.notAbove(0.9).hole());
