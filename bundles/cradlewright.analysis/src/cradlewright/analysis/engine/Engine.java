@@ -18,7 +18,8 @@ import java.util.Set;
 
 /**
  * Memoised values over a snapshot of the shop. A value is worked out again only when something that it read has changed;
- * when the new value equals the old one, whatever depends on it stays as it is.
+ * when the new value equals the old one, whatever depends on it stays as it is. Of values that take much room only those
+ * worked out last are kept.
  *
  * <p>Not safe for use by several threads at once: one job owns an engine.
  */
@@ -57,22 +58,49 @@ public final class Engine {
     }
 
     private static final class Memo {
+        private final Key<?> key;
         private Object value;
         private long changedAt;
         private long verifiedAt;
-        private Set<Key<?>> dependencies = Set.of();
+        private Memo[] dependencies = {};
+        /** Whether the value was let go to save room; it is the same when it is worked out again. */
+        private boolean dropped;
+        private long keptAs;
+
+        Memo(Key<?> key) {
+            this.key = key;
+        }
     }
+
+    /** A bulky value in the order of working out; outdated when the memo was worked out once more since. */
+    private record Bulky(Memo memo, long number) {
+    }
+
+    /** Bulky values that are kept: those of the cars at hand, however many there are in the shop. */
+    private static final int KEPT_BULKY = 2000;
 
     /** Values that nobody asked for through that many updates are forgotten, so that an engine kept all day does not grow without end. */
     private static final int KEPT_UPDATES = 200;
 
+    private final int keptBulky;
     private final Map<Key<?>, Memo> memos = new HashMap<>();
-    private final Deque<Set<Key<?>>> recording = new ArrayDeque<>();
+    private final Deque<Set<Memo>> recording = new ArrayDeque<>();
+    private final Deque<Bulky> bulky = new ArrayDeque<>();
+    private long bulkyStored;
     private final Set<Key<?>> running = new HashSet<>();
     private final List<Key<?>> recomputed = new ArrayList<>();
     private ShopSnapshot snapshot;
     private long revision;
     private Progress progress = Progress.NONE;
+
+    /** Creates an engine without a snapshot. */
+    public Engine() {
+        this(KEPT_BULKY);
+    }
+
+    Engine(int keptBulky) {
+        this.keptBulky = keptBulky;
+    }
 
     /** Takes a new snapshot; values worked out before are kept until something they read turns out to differ. */
     public void update(ShopSnapshot next) {
@@ -112,83 +140,119 @@ public final class Engine {
 
     @SuppressWarnings("unchecked") // a memo is filled only by the compute method of its own key
     private <T> T value(Key<T> key) {
-        if (!recording.isEmpty()) {
-            recording.peek().add(key);
+        Memo known = memos.get(key);
+        Memo memo = fresh(known == null ? new Memo(key) : known);
+        if (memo.dropped) {
+            work(memo, true);
         }
-        return (T) fresh(key).value;
+        if (!recording.isEmpty()) {
+            recording.peek().add(memo);
+        }
+        return (T) memo.value;
     }
 
-    private Memo fresh(Key<?> key) {
+    private Memo fresh(Memo memo) {
         if (progress.cancelled()) {
             throw new CancelledException();
         }
-        Memo memo = memos.get(key);
-        if (memo != null && memo.verifiedAt == revision) {
+        if (memo.verifiedAt == revision) {
             return memo;
         }
-        if (isInput(key)) {
-            return input(key, memo);
-        }
-        if (memo != null && unchangedSince(memo)) {
+        if (isInput(memo.key)) {
+            store(memo, input(memo.key), false);
+        } else if (memo.verifiedAt > 0 && unchangedSince(memo)) {
             memo.verifiedAt = revision;
-            return memo;
+        } else {
+            work(memo, false);
         }
-        return work(key, memo);
+        return memo;
     }
 
     private boolean unchangedSince(Memo memo) {
-        for (Key<?> dependency : memo.dependencies) {
-            if (fresh(dependency).changedAt > memo.verifiedAt) {
+        for (Memo dependency : memo.dependencies) {
+            if (changed(dependency, memo.verifiedAt)) {
                 return false;
             }
         }
         return true;
     }
 
-    private Memo work(Key<?> key, Memo old) {
-        if (!running.add(key)) {
-            throw new CycleException(key);
+    private boolean changed(Memo dependency, long since) {
+        try {
+            return fresh(dependency).changedAt > since;
+        } catch (CancelledException | CycleException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            // Whoever reads it has to meet the failure by itself: it may know what to do about it.
+            return true;
         }
-        Set<Key<?>> reads = new LinkedHashSet<>();
+    }
+
+    private void work(Memo memo, boolean sameAsBefore) {
+        if (!running.add(memo.key)) {
+            throw new CycleException(memo.key);
+        }
+        Set<Memo> reads = new LinkedHashSet<>();
         recording.push(reads);
         Object value;
         try {
-            value = key.compute(this::value);
+            value = memo.key.compute(this::value);
+        } catch (RuntimeException e) {
+            noteForReader(reads);
+            throw e;
         } finally {
             recording.pop();
-            running.remove(key);
+            running.remove(memo.key);
         }
-        recomputed.add(key);
-        return store(key, old, value, reads);
+        recomputed.add(memo.key);
+        memo.dependencies = reads.toArray(Memo[]::new);
+        store(memo, value, sameAsBefore);
     }
 
-    private Memo store(Key<?> key, Memo old, Object value, Set<Key<?>> reads) {
-        Memo memo = old == null ? new Memo() : old;
-        if (old == null || !Objects.equals(old.value, value)) {
-            memo.value = value;
-            memo.changedAt = revision;
+    /** A reader that gets over the failure has to look again when something changes that the failure rests on. */
+    private void noteForReader(Set<Memo> reads) {
+        Set<Memo> failed = recording.pop();
+        if (!recording.isEmpty()) {
+            recording.peek().addAll(reads);
         }
+        recording.push(failed);
+    }
+
+    private void store(Memo memo, Object value, boolean sameAsBefore) {
+        if (memo.dropped || memo.verifiedAt == 0 || !Objects.equals(memo.value, value)) {
+            memo.value = value;
+            memo.changedAt = sameAsBefore ? memo.changedAt : revision;
+        }
+        memo.dropped = false;
         memo.verifiedAt = revision;
-        memo.dependencies = reads;
-        memos.put(key, memo);
-        return memo;
+        memos.put(memo.key, memo);
+        if (memo.key.bulky()) {
+            memo.keptAs = ++bulkyStored;
+            bulky.add(new Bulky(memo, memo.keptAs));
+            if (bulky.size() > keptBulky) {
+                drop(bulky.remove());
+            }
+        }
+    }
+
+    private static void drop(Bulky oldest) {
+        if (oldest.memo.keptAs == oldest.number) {
+            oldest.memo.value = null;
+            oldest.memo.dropped = true;
+        }
     }
 
     private static boolean isInput(Key<?> key) {
         return key instanceof FactKey || key instanceof IdsKey || key instanceof SettingsKey || key instanceof TodayKey;
     }
 
-    private Memo input(Key<?> key, Memo old) {
-        Object value;
+    private Object input(Key<?> key) {
         if (key instanceof FactKey<?> fact) {
-            value = snapshot.find(fact.type(), fact.id());
-        } else if (key instanceof IdsKey<?> ids) {
-            value = snapshot.all(ids.type()).stream().map(Fact::id).toList();
-        } else if (key instanceof SettingsKey) {
-            value = snapshot.settings();
-        } else {
-            value = snapshot.today();
+            return snapshot.find(fact.type(), fact.id());
         }
-        return store(key, old, value, Set.of());
+        if (key instanceof IdsKey<?> ids) {
+            return snapshot.all(ids.type()).stream().map(Fact::id).toList();
+        }
+        return key instanceof SettingsKey ? snapshot.settings() : snapshot.today();
     }
 }

@@ -9,4 +9,12 @@ public interface Key<T> {
 
     /** Works the value out from other values, each read through {@code reader} so that the dependency is noted. */
     T compute(Reader reader);
+
+    /**
+     * Tells whether the value takes so much room that it should not be kept for every car of a large shop. It is then worked
+     * out again when it is needed once more, so it must depend on nothing but what is read.
+     */
+    default boolean bulky() {
+        return false;
+    }
 }

@@ -81,4 +81,10 @@ public record LoadsKey(String carId, String visitId, Situation situation, boolea
         }
         return new LoadSolver(setting.get(), situation).solve(factored);
     }
+
+    /** With factors it holds the forces in every member. */
+    @Override
+    public boolean bulky() {
+        return factored;
+    }
 }

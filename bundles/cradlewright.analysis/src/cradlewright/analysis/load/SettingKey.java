@@ -45,4 +45,10 @@ record SettingKey(String carId, String visitId, Sideways sideways, boolean bolts
         Weight weight = reader.read(new WeightKey(carId, visitId));
         return standing.flatMap(s -> weight.estimate().map(carried -> new ContactSetting(reader, s, weight, carried, this)));
     }
+
+    /** It holds the dolly condensed to its contacts. */
+    @Override
+    public boolean bulky() {
+        return true;
+    }
 }

@@ -12,6 +12,7 @@ import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.facts.ShopSnapshot;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -161,5 +162,98 @@ class EngineTest {
         Engine engine = new Engine();
         engine.update(shop(Map.of()));
         assertThrows(CycleException.class, () -> engine.read(new LoopKey(0), Progress.NONE));
+    }
+
+    /** A list as long as a name, worth letting go. */
+    private record ListKey(String id) implements Key<List<String>> {
+        @Override
+        public List<String> compute(Reader reader) {
+            return Collections.nCopies(reader.read(new LengthKey(id)), id);
+        }
+
+        @Override
+        public boolean bulky() {
+            return true;
+        }
+    }
+
+    /** Reads all lists, and those with an even number of entries once more. */
+    private record JoinedKey() implements Key<String> {
+        @Override
+        public String compute(Reader reader) {
+            List<String> ids = reader.read(new IdsKey<>(PlacementFacts.class));
+            StringBuilder all = new StringBuilder();
+            ids.forEach(id -> all.append(reader.read(new ListKey(id))));
+            ids.stream().map(id -> reader.read(new ListKey(id))).filter(list -> list.size() % 2 == 0).forEach(all::append);
+            return all.toString();
+        }
+    }
+
+    @Test
+    void bulkyValuesAreLetGoAndWorkedOutAgainWhenNeeded() {
+        Engine engine = new Engine(1);
+        Map<String, String> names = new LinkedHashMap<>();
+        names.put("a", "xx");
+        names.put("b", "yy");
+        engine.update(shop(names));
+        assertEquals(List.of("a", "a"), engine.read(new ListKey("a"), Progress.NONE));
+        assertEquals(List.of("b", "b"), engine.read(new ListKey("b"), Progress.NONE));
+        assertEquals(List.of("a", "a"), engine.read(new ListKey("a"), Progress.NONE));
+        assertEquals(2, engine.recomputed().stream().filter(new ListKey("a")::equals).count(), "only the last one is kept");
+        assertEquals("[a, a][b, b][a, a][b, b]", engine.read(new JoinedKey(), Progress.NONE));
+        engine.update(shop(names));
+        engine.read(new JoinedKey(), Progress.NONE);
+        assertEquals(List.of(), engine.recomputed(), "a value that was let go has not changed by that");
+        names.put("b", "zzz");
+        engine.update(shop(names));
+        assertEquals("[a, a][b, b, b][a, a]", engine.read(new JoinedKey(), Progress.NONE));
+    }
+
+    @Test
+    void lettingGoChangesNoAnswer() {
+        Random random = new Random(SEED);
+        Map<String, String> names = new LinkedHashMap<>();
+        Engine engine = new Engine(3);
+        for (int edit = 0; edit < 500; edit++) {
+            names.put("n" + random.nextInt(9), "x".repeat(1 + random.nextInt(4)));
+            ShopSnapshot snapshot = shop(names);
+            engine.update(snapshot);
+            Engine anew = new Engine();
+            anew.update(snapshot);
+            assertEquals(anew.read(new JoinedKey(), Progress.NONE), engine.read(new JoinedKey(), Progress.NONE), "edit " + edit);
+        }
+    }
+
+    /** Breaks off on names of one letter. */
+    private record FussyKey() implements Key<Integer> {
+        @Override
+        public Integer compute(Reader reader) {
+            int length = reader.read(new LengthKey("a"));
+            if (length == 1) {
+                throw new IllegalStateException("too short");
+            }
+            return length;
+        }
+    }
+
+    /** Gets over the failure of what it reads. */
+    private record PatientKey() implements Key<Integer> {
+        @Override
+        public Integer compute(Reader reader) {
+            try {
+                return reader.read(new FussyKey());
+            } catch (IllegalStateException e) {
+                return -1;
+            }
+        }
+    }
+
+    @Test
+    void aFailureIsLookedAtAgainWhenWhatItRestsOnChanges() {
+        Engine engine = new Engine();
+        for (String name : List.of("xx", "x", "x", "xxx", "y")) {
+            engine.update(shop(Map.of("a", name)));
+            assertEquals(name.length() == 1 ? -1 : name.length(), engine.read(new PatientKey(), Progress.NONE), name);
+        }
     }
 }
