@@ -6,6 +6,7 @@ import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.Condition;
 import cradlewright.analysis.facts.ContactFacts;
 import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.EndRelease;
 import cradlewright.analysis.facts.Examination;
 import cradlewright.analysis.facts.Fact;
 import cradlewright.analysis.facts.FixtureFacts;
@@ -134,9 +135,9 @@ final class GeneratedShop {
             stages.add(new StageFacts(stage, stage, ids.subList(0, ids.size() - visit), List.of()));
             setups.add(new SetupFacts(setup, setup, List.of(shell), CarrierKind.DOLLY, Optional.of(id("dolly", car, 0)),
                     Optional.empty(),
-                    Optional.empty(), Vec3.ZERO, 0, contacts));
+                    Optional.empty(), Vec3.ZERO, 0, contacts, Optional.empty(), SetupFacts.Weather.UNKNOWN));
             visits.add(new VisitFacts(id("visit", car, visit), id("visit", car, visit), Optional.of(stage), Optional.of(setup),
-                    Optional.of(TODAY.plusMonths(visit)), Optional.of(TODAY.plusMonths(visit + 1))));
+                    Optional.of(TODAY.plusMonths(visit)), Optional.of(TODAY.plusMonths(visit + 1)), Optional.empty()));
         }
         String name = id("car", car, 0);
         return new CarFacts(name, name, false, List.of(piece), mounts, List.of(), workPoints(car), List.of(), List.of(),
@@ -197,15 +198,15 @@ final class GeneratedShop {
         List<FixtureFacts> fixtures = new ArrayList<>();
         for (int pad = 0; pad < 8; pad++) {
             String id = id("fixture", car, pad);
-            fixtures.add(new FixtureFacts(id, id, Optional.of(node(car, 1 + 2 * (pad % 4), pad < 4 ? 0 : ACROSS - 1)), value(0.1),
-                    Vec3.ZERO, Optional.of("pad"), Hold.RESTS, Optional.empty(), OptionalInt.empty(), Optional.empty(),
-                            Optional.empty()));
+            fixtures.add(new FixtureFacts(id, id, Optional.of(node(car, 1 + 2 * (pad % 4), pad < 4 ? 0 : ACROSS - 1)),
+                    Optional.empty(), value(0.1), Vec3.ZERO, Optional.of("pad"), Hold.RESTS, Optional.empty(), OptionalInt.empty(),
+                    Optional.empty(), Optional.empty(), Optional.empty()));
         }
         String name = id("dolly", car, 0);
         return new DollyFacts(name, name, DollyFacts.Build.OWN, Optional.empty(), Optional.empty(), Optional.empty(),
                 new Examination(Optional.empty(), Optional.empty(), Optional.empty()), nodes, members, List.of(), castors,
                         List.of(),
-                fixtures, List.of());
+                fixtures, List.of(), Optional.empty());
     }
 
     private static String node(int car, int i, int j) {
@@ -215,7 +216,6 @@ final class GeneratedShop {
     private static MemberFacts member(int car, int which, String from, String to) {
         String id = id("member", car, which);
         return new MemberFacts(id, id, Optional.of(from), Optional.of(to), Optional.of("box"), Optional.of("steel"),
-                Optional.empty(), false,
-                false, Optional.empty(), Optional.empty(), Optional.empty());
+                Optional.empty(), EndRelease.FIXED, EndRelease.FIXED, Optional.empty(), Optional.empty(), Optional.empty());
     }
 }

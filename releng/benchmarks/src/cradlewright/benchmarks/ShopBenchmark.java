@@ -15,6 +15,9 @@ import java.util.Random;
 public final class ShopBenchmark {
 
     private static final int EDITS = 50;
+    private static final int ROUNDS = 5;
+    private static final int WARM_UP = 4;
+    private static final int WARM_CARS = 5;
     private static final double SHARE = 0.95;
     private static final long SEED = 20250314L;
     private static final CheckCatalogue CATALOGUE = BuiltInChecks.catalogue();
@@ -23,24 +26,41 @@ public final class ShopBenchmark {
     }
 
     /**
-     * Runs; arguments: folder for results, then the smaller and the larger number of cars and the edits (20, 200, 50 if left
-     * out).
+     * Runs; arguments: folder for results, then the smaller and the larger number of cars, the edits and the rounds of a full
+     * check, of which the median counts (20, 200, 50, 5 if left out).
      */
     public static void main(String[] args) throws IOException {
         int few = number(args, 1, 20);
         int many = number(args, 2, 200);
         int edits = number(args, 3, EDITS);
+        int rounds = number(args, 4, ROUNDS);
         Report report = new Report(Path.of(args[0]).resolve("result.txt"));
-        report.line("Shop of %d and %d cars: 3 visits, 8 pads, 4 castors, %d members each; most heap %d MB; seed %d", few, many,
-                GeneratedShop.MEMBERS, Runtime.getRuntime().maxMemory() >> 20, SEED);
-        full(new GeneratedShop(few), new Engine());
-        Clock.Span small = measure(few, edits, report);
-        Clock.Span large = measure(many, edits, report);
+        report.line("Shop of %d and %d cars: 3 visits, %d situations a visit, 8 pads, 4 castors, %d members each; most heap %d MB; "
+                + "seed %d", few, many, GeneratedShop.SITUATIONS, GeneratedShop.MEMBERS, Runtime.getRuntime().maxMemory() >> 20, SEED);
+        for (int i = 0; i < WARM_UP; i++) {
+            full(new GeneratedShop(Math.min(few, WARM_CARS)), new Engine());
+        }
+        bare(few, report);
+        Clock.Span small = measure(few, edits, rounds, report);
+        Clock.Span large = measure(many, edits, rounds, report);
         double cars = Math.log((double) many / few);
         report.line("growth exponent of the full check: %.2f elapsed, %.2f processor",
                 Math.log(large.elapsed() / small.elapsed()) / cars,
                 Math.log(large.processor() / small.processor()) / cars);
         report.write();
+    }
+
+    /** A full check beside the mechanics calls alone, both warm. */
+    private static void bare(int cars, Report report) {
+        Engine engine = new Engine();
+        Clock clock = new Clock();
+        full(new GeneratedShop(cars), engine);
+        Clock.Span whole = clock.read();
+        BareSolves bare = new BareSolves(engine);
+        Clock.Span alone = bare.run();
+        report.line("%d cars: full check %.2f s processor, its %d solves alone %.2f s; ratio %.2f elapsed, %.2f processor", cars,
+                whole.processor(), bare.count(), alone.processor(), whole.elapsed() / alone.elapsed(),
+                whole.processor() / alone.processor());
     }
 
     private static int number(String[] args, int index, int otherwise) {
@@ -52,22 +72,30 @@ public final class ShopBenchmark {
         return new ShopChecks(engine, CATALOGUE).ask(subject -> true, Progress.NONE);
     }
 
-    private static Clock.Span measure(int cars, int edits, Report report) {
+    private static Clock.Span measure(int cars, int edits, int rounds, Report report) {
+        double[] wall = new double[rounds];
+        double[] used = new double[rounds];
         GeneratedShop shop = new GeneratedShop(cars);
-        Engine engine = new Engine();
-        Clock clock = new Clock();
-        ShopAnswers answers = full(shop, engine);
-        Clock.Span whole = clock.read();
-        report.line("%d cars: full check %.2f s elapsed, %.2f s processor, %d subjects, %d findings %s, "
-                + "%d values kept, heap in use %d MB",
-                cars, whole.elapsed(), whole.processor(), answers.subjects().size(), answers.findings().size(), answers.counts(),
-                engine.size(), usedMegabytes());
+        Engine engine = null;
+        ShopAnswers answers = null;
+        for (int i = 0; i < rounds; i++) {
+            engine = new Engine();
+            Clock clock = new Clock();
+            answers = full(shop, engine);
+            Clock.Span span = clock.read();
+            wall[i] = span.elapsed();
+            used[i] = span.processor();
+        }
+        report.line("%d cars: %d subjects, %d findings %s, %d values remembered, heap in use %d MB", cars,
+                answers.subjects().size(), answers.findings().size(), answers.counts(), engine.size(), usedMegabytes());
+        Clock.Span whole = new Clock.Span(report.spread("  full check, s elapsed", wall),
+                report.spread("  full check, s processor (all threads)", used));
         Random random = new Random(SEED);
         double[] elapsed = new double[edits];
         double[] processor = new double[edits];
         for (int e = 0; e < edits; e++) {
             shop.weigh(random.nextInt(cars), GeneratedShop.BODY + 100 * random.nextDouble());
-            clock = new Clock();
+            Clock clock = new Clock();
             full(shop, engine);
             Clock.Span span = clock.read();
             elapsed[e] = span.elapsed();
