@@ -26,6 +26,7 @@ class LayeringTest {
 
     private static final Map<String, Set<String>> MAY_REQUIRE = Map.of(
             "cradlewright.model", Set.of("org.eclipse.emf.ecore", "org.eclipse.emf.ecore.xmi"),
+            "cradlewright.model.edit", Set.of("cradlewright.model"),
             "cradlewright.mechanics", Set.of("org.hipparchus.core"),
             "cradlewright.analysis", Set.of("cradlewright.model", "cradlewright.mechanics", "org.eclipse.equinox.common",
                     "org.eclipse.equinox.registry"),

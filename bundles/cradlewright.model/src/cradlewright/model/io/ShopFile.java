@@ -57,6 +57,11 @@ public final class ShopFile {
         return state;
     }
 
+    /** Returns whether the file was read from disk or has been saved; false for a new one. */
+    public boolean onDisk() {
+        return digest.isPresent();
+    }
+
     /** Returns the object at the top; empty when the file was refused. */
     public Optional<FileRoot> root() {
         return resource.getContents().stream().findFirst().map(FileRoot.class::cast);

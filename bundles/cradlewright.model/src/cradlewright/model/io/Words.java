@@ -7,7 +7,7 @@ import org.eclipse.emf.ecore.ENamedElement;
 import org.eclipse.emf.ecore.EObject;
 
 /** Turns names of the metamodel and found text into words for messages. */
-final class Words {
+public final class Words {
 
     private static final int LONGEST_QUOTE = 60;
 
@@ -26,7 +26,7 @@ final class Words {
     }
 
     /** Returns kind and name of an object, as in {@code lift point "left sill"}; without an id also what it is in, whose id people see. */
-    static String name(EObject object) {
+    public static String name(EObject object) {
         String kind = of(object.eClass());
         if (object instanceof Named named && named.getName() != null && !named.getName().isBlank()) {
             return kind + " " + quote(named.getName());

@@ -1,0 +1,2 @@
+/** Tests of the changes of a shop. */
+package cradlewright.model.edit;
