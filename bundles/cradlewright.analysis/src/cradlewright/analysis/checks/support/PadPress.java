@@ -26,10 +26,17 @@ record PadPress(Optional<Double> stress, Optional<Double> stressLimit, Optional<
         boolean ownLimits,
         List<String> missing) {
 
+    /**
+     * Share of the modulus of dense cork below which its limit of pressure is not taken: lighter cork gives way at a lower one, and is
+     * judged by how far it is pressed together.
+     */
+    private static final double DENSE_SHARE = 0.75;
+
     static PadPress of(StockFacts.Pad pad, double force) {
         List<String> missing = new ArrayList<>();
         boolean cork = pad.material() == StockFacts.Material.CORK;
-        Optional<Double> stressLimit = pad.stressLimit().map(Value::low).or(() -> cork ? Optional.of(PadLimits.CORK.stress())
+        boolean dense = cork && pad.modulus().filter(modulus -> modulus.low() >= DENSE_SHARE * CorkPad.MODULUS).isPresent();
+        Optional<Double> stressLimit = pad.stressLimit().map(Value::low).or(() -> dense ? Optional.of(PadLimits.CORK.stress())
                 : Optional.empty());
         Optional<Double> strainLimit = pad.strainLimit().map(Value::low).or(() -> cork ? Optional.of(PadLimits.CORK.strain())
                 : Optional.empty());
@@ -39,7 +46,7 @@ record PadPress(Optional<Double> stress, Optional<Double> stressLimit, Optional<
         if (pad.length().isEmpty() || pad.width().isEmpty() || pad.thickness().isEmpty()) {
             missing.add("length, width and thickness of the pad " + pad.name() + ": measure them");
         }
-        if (strainLimit.isPresent() && pad.stiffness().isEmpty() && pad.modulus().isEmpty() && !cork) {
+        if (strainLimit.isPresent() && pad.stiffness().isEmpty() && pad.modulus().isEmpty()) {
             missing.add("stiffness of the pad " + pad.name() + ": press it under a known weight");
         }
         if (!missing.isEmpty()) {
