@@ -1,6 +1,7 @@
 package cradlewright.mechanics.frame;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.junit.jupiter.api.Test;
 
@@ -209,6 +210,26 @@ class FrameClosedFormTest {
         double unload = 1875 / (1875 - settled.reaction("b").force().z());
         VALUES.check("B7s.lift-off", unload);
         assertEquals(0, structure.solve(weight.plus(low.times(unload))).reaction("b").force().z(), 1e-6);
+    }
+
+    private static FrameResult stretch(FrameModel model, double from, double to, Vec3 force, double torque) {
+        return solve(LoadCase.on(model).uniform("m", from, to, new ForceMoment(force, new Vec3(torque, 0, 0)), LoadAxes.GLOBAL)
+                .build());
+    }
+
+    @Test
+    void loadsOverAStretch() {
+        FrameResult near = stretch(simple(2, BEAM), 0, 0.8, down(1000), 0);
+        VALUES.check("stretch.near", near.reaction("a").force().z());
+        VALUES.check("stretch.far", near.reaction("b").force().z());
+        VALUES.check("stretch.moment", -near.forces("m", 0.8).my());
+        FrameResult inside = stretch(simple(2, BEAM), 0.5, 1.3, down(1000), 0);
+        VALUES.check("stretch.inside", inside.reaction("a").force().z());
+        FrameResult twisted = stretch(fixed(2, BEAM), 0, 0.8, Vec3.ZERO, 40);
+        VALUES.check("stretch.torque", Math.abs(twisted.reaction("b").moment().x()));
+        LoadCase.Builder beyond = LoadCase.on(simple(2, BEAM));
+        assertThrows(IllegalArgumentException.class,
+                () -> beyond.uniform("m", 0, 2.01, new ForceMoment(down(1000), Vec3.ZERO), LoadAxes.GLOBAL));
     }
 
     @Test

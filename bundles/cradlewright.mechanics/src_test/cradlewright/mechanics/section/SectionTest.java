@@ -272,6 +272,9 @@ class SectionTest {
         double shallow = FlatPattern.deduction(Math.PI / 4, 0.004, 0.004);
         assertEquals(0.016 * Math.tan(Math.PI / 8) - Math.PI / 4 * 0.0053, shallow, 1e-9, "DIN 6935: 2 (r+t) tan(a/2) - arc");
         assertEquals(0.016 - Math.PI * 2 / 3 * 0.0053, FlatPattern.deduction(Math.PI * 2 / 3, 0.004, 0.004), 1e-9);
+        double nearly = Math.toRadians(89.5);
+        assertEquals(0.016 * Math.tan(nearly / 2) - nearly * 0.0053, FlatPattern.deduction(nearly, 0.004, 0.004), 1e-9,
+                "to the outside corner up to 90 degrees");
     }
 
     @Test
