@@ -1,6 +1,5 @@
 package cradlewright.mechanics.frame;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import cradlewright.mechanics.geometry.Vec3;
@@ -28,27 +27,25 @@ final class BeamSpan {
         return value;
     }
 
-    /** The action on the near end as a first load of the span, then those loads that have begun before the cut. */
-    private static List<SpanLoad> before(double x, CutSide side, double[] nearForces, List<SpanLoad> loads) {
-        List<SpanLoad> begun = new ArrayList<>();
-        begun.add(new SpanLoad(0, 0, Vectors.vector(nearForces, 0), Vectors.vector(nearForces, 3)));
-        for (SpanLoad load : loads) {
-            if (load.start() < x || load.start() == x && side == CutSide.AFTER) {
-                begun.add(load);
-            }
-        }
-        return begun;
+    private static boolean begun(SpanLoad load, double x, CutSide side) {
+        return load.start() < x || load.start() == x && side == CutSide.AFTER;
     }
 
-    /** Internal forces at the distance x under the action {@code nearForces} on the near end and the loads of the span. */
+    /**
+     * Internal forces at the distance x under the action on the near end, the first six of {@code nearForces}, and the loads of
+     * the span.
+     */
     InternalForces forces(double x, CutSide side, double[] nearForces, List<SpanLoad> loads) {
-        double n = 0;
-        double vy = 0;
-        double vz = 0;
-        double t = 0;
-        double my = 0;
-        double mz = 0;
-        for (SpanLoad load : before(x, side, nearForces, loads)) {
+        double n = -nearForces[0];
+        double vy = -nearForces[1];
+        double vz = -nearForces[2];
+        double t = -nearForces[3];
+        double my = -nearForces[4] - nearForces[2] * x;
+        double mz = -nearForces[5] + nearForces[1] * x;
+        for (SpanLoad load : loads) {
+            if (!begun(load, x, side)) {
+                continue;
+            }
             double g0 = growth(x - load.start(), load.order());
             double g1 = growth(x - load.start(), load.order() + 1);
             Vec3 f = load.force();
@@ -65,26 +62,32 @@ final class BeamSpan {
 
     /** Movement at the distance x, member axes, if the near end moves by {@code near}. */
     Motion motion(double x, Motion near, double[] nearForces, List<SpanLoad> loads) {
-        Vec3 shift = near.at(new Vec3(x, 0, 0)).translation();
-        Vec3 turn = near.rotation();
-        double ea = section.e() * section.area();
-        double gj = section.g() * section.j();
+        Motion moved = near.at(new Vec3(x, 0, 0));
+        moved = bent(moved, x, new SpanLoad(0, 0, Vectors.vector(nearForces, 0), Vectors.vector(nearForces, 3)));
+        for (SpanLoad load : loads) {
+            if (begun(load, x, CutSide.BEFORE)) {
+                moved = bent(moved, x, load);
+            }
+        }
+        return moved;
+    }
+
+    /** Adds what one load between the near end and the cut does. */
+    private Motion bent(Motion moved, double x, SpanLoad load) {
+        double d = x - load.start();
+        double g1 = growth(d, load.order() + 1);
+        double g2 = growth(d, load.order() + 2);
+        double g3 = growth(d, load.order() + 3);
         double eiy = section.e() * section.iy();
         double eiz = section.e() * section.iz();
-        double gay = section.g() * section.shearAreaY();
-        double gaz = section.g() * section.shearAreaZ();
-        for (SpanLoad load : before(x, CutSide.BEFORE, nearForces, loads)) {
-            double d = x - load.start();
-            double g1 = growth(d, load.order() + 1);
-            double g2 = growth(d, load.order() + 2);
-            double g3 = growth(d, load.order() + 3);
-            Vec3 f = load.force();
-            Vec3 m = load.moment();
-            turn = turn.minus(new Vec3(m.x() * g1 / gj, (m.y() * g1 + f.z() * g2) / eiy, (m.z() * g1 - f.y() * g2) / eiz));
-            shift = shift.minus(new Vec3(f.x() * g1 / ea, (m.z() * g2 - f.y() * g3) / eiz + f.y() * g1 / gay,
-                    f.z() * g1 / gaz - (m.y() * g2 + f.z() * g3) / eiy));
-        }
-        return new Motion(shift, turn);
+        Vec3 f = load.force();
+        Vec3 m = load.moment();
+        Vec3 turn = new Vec3(m.x() * g1 / (section.g() * section.j()), (m.y() * g1 + f.z() * g2) / eiy,
+                (m.z() * g1 - f.y() * g2) / eiz);
+        Vec3 shift = new Vec3(f.x() * g1 / (section.e() * section.area()),
+                (m.z() * g2 - f.y() * g3) / eiz + f.y() * g1 / (section.g() * section.shearAreaY()),
+                f.z() * g1 / (section.g() * section.shearAreaZ()) - (m.y() * g2 + f.z() * g3) / eiy);
+        return new Motion(moved.translation().minus(shift), moved.rotation().minus(turn));
     }
 
     /** What the near end must supply so that the loads of the span are carried with nothing acting on the far end. */

@@ -1,7 +1,6 @@
 package cradlewright.mechanics.frame;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
@@ -13,14 +12,12 @@ final class MemberState {
     private final MemberElement element;
     private final Motion near;
     private final double[] forces;
-    private final double[] nearForces;
     private final List<SpanLoad> loads;
 
     MemberState(MemberElement element, double[] ends, double[] forces, List<SpanLoad> loads) {
         this.element = element;
         this.near = new Motion(Vectors.vector(ends, 0), Vectors.vector(ends, 3));
         this.forces = forces;
-        this.nearForces = Arrays.copyOf(forces, 6);
         this.loads = loads;
     }
 
@@ -30,12 +27,12 @@ final class MemberState {
     }
 
     InternalForces forces(double x, CutSide side) {
-        return element.span().forces(x, side, nearForces, loads);
+        return element.span().forces(x, side, forces, loads);
     }
 
     /** Movement of the axis in global axes. */
     Motion motion(double x) {
-        Motion local = element.span().motion(x, near, nearForces, loads);
+        Motion local = element.span().motion(x, near, forces, loads);
         return new Motion(element.axes().toGlobal(local.translation()), element.axes().toGlobal(local.rotation()));
     }
 
