@@ -46,9 +46,15 @@ final class HoldPointFinder {
         return found.get(0);
     }
 
-    /** Finds the visit that is signed for; {@code wanted} may be null when only one can be meant. */
+    /**
+     * Finds the visit that is signed for: of those that are likely meant the only one, or of all that are not over the one that is
+     * wanted.
+     *
+     * @param wanted id or piece of the name; null when nobody said
+     */
     VisitFacts visit(Found found, String wanted) {
-        List<VisitFacts> all = engine.read(new VisitToSignKey(found.car().id(), found.point().id()), Progress.NONE);
+        List<VisitFacts> all = wanted == null ? engine.read(new VisitToSignKey(found.car().id(), found.point().id()), Progress.NONE)
+                : found.car().visits().stream().filter(visit -> !visit.over(engine.snapshot().today())).toList();
         if (all.isEmpty()) {
             throw new BadInputException("what " + found.words() + " is signed for cannot be told: enter a visit of " + found.car().name()
                     + " that is on today, or name the setup of " + found.operation().name() + " and plan a visit in it");

@@ -4,10 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,6 +52,61 @@ class DemoShopTest {
         assertTrue(run.out().contains("\nCautions\n"));
         assertTrue(Files.size(folder.resolve("index.html")) > 10_000);
         assertEquals(before, Run.files(DEMO));
+    }
+
+    /** When this goes red after a change of the demo files or of what the records hold, sign again: see the notes of the hold points. */
+    @Test
+    void oneSignatureHoldsOneHasLapsedAndTheOthersAreOpen() {
+        assertEquals(List.of("before the exhaust goes on HOLDS"), verdicts("job.hold-point", "Signed by"));
+        assertEquals(List.of("before the exhaust goes on HOLDS", "before the shell goes onto the chassis STOP"),
+                verdicts("job.sign-off-lapsed", ""));
+        assertEquals(3, verdicts("job.hold-point", "Nobody has signed").size());
+        assertEquals(List.of("blasting HOLDS", "chassis of the maroon van TIGHT"), verdicts("job.back-late", ""));
+        assertEquals(List.of("cut out and weld in the sill HOLDS"), verdicts("job.readings-at-hold", ""));
+        assertEquals(List.of("lift the shell off and set it down on dolly 5 HOLDS"), verdicts("job.two-people", ""));
+        assertEquals(Set.of("HOLDS"), Set.copyOf(verdicts("job.gear-booked-overdue", "").stream()
+                .map(text -> text.substring(text.lastIndexOf(' ') + 1)).toList()));
+    }
+
+    private static List<String> verdicts(String check, String words) {
+        JsonObject root = JsonParser.parseString(Run.of("check", DEMO, "--day", DAY, "--check", check, "--json").out()).getAsJsonObject();
+        List<String> found = new ArrayList<>();
+        for (JsonElement subject : root.getAsJsonArray("subjects")) {
+            for (JsonElement finding : subject.getAsJsonObject().getAsJsonArray("findings")) {
+                JsonObject object = finding.getAsJsonObject();
+                if (object.get("words").getAsString().startsWith(words)) {
+                    found.add(object.get("name").getAsString() + " " + object.get("verdict").getAsString());
+                }
+            }
+        }
+        Collections.sort(found);
+        return found;
+    }
+
+    /** The files are laid out as the program does, so that a signature is all that changes. */
+    @Test
+    void aSignatureIsAllThatChanges() throws IOException {
+        for (String path : Run.files(DEMO).keySet()) {
+            Path target = folder.resolve(path);
+            if (Files.isDirectory(DEMO.resolve(path))) {
+                Files.createDirectories(target);
+            } else {
+                Files.copy(DEMO.resolve(path), target, StandardCopyOption.REPLACE_EXISTING);
+            }
+        }
+        List<String> before = Files.readAllLines(folder.resolve("jobs.cwjobs"));
+        Run run = Run.of("sign", folder, "engine comes out", "--by", "Bram");
+        assertEquals("", run.err());
+        assertEquals(0, run.code());
+        List<String> after = Files.readAllLines(folder.resolve("jobs.cwjobs"));
+        int same = 0;
+        while (before.get(same).equals(after.get(same))) {
+            same++;
+        }
+        // Only the line that closed the hold point differs, since something stands in it now.
+        assertEquals(before.get(same).replace("/>", ">"), after.get(same));
+        List<String> rest = before.subList(same + 1, before.size());
+        assertEquals(rest, after.subList(after.size() - rest.size(), after.size()));
     }
 
     @Test

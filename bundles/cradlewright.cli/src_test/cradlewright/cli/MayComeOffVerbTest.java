@@ -105,7 +105,8 @@ class MayComeOffVerbTest {
         shop().part("left door", "20 kg weighed", 1, -0.6).dates("from=\"2026-06-01\"").write();
         run = ask(shop, "left door");
         assertEquals(2, run.code(), run.out());
-        assertTrue(run.flat().contains("missing where Red coupe stands on this day"), run.out());
+        assertTrue(run.flat().contains("missing where Red coupe stands on this day: "
+                + "its visits cover from 2026-06-01 on (on stands); ask for one of these days"), run.out());
         shop().part("left door", "20 kg weighed", 1, -0.6).carriesNothing().write();
         run = ask(shop, "left door");
         assertEquals(2, run.code(), run.out());

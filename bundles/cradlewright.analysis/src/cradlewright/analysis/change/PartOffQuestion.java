@@ -25,6 +25,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * May a part come off the car as it stands today? Asked of every visit that is on today, has the part on and carries its piece. Not
@@ -60,7 +61,7 @@ public final class PartOffQuestion {
     public Optional<String> whyNot() {
         List<VisitFacts> present = current(car, shop.today());
         if (present.isEmpty()) {
-            return Optional.of("where " + car.name() + " stands on this day: enter a visit with its dates");
+            return Optional.of("where " + car.name() + " stands on this day: " + covered());
         }
         Optional<VisitFacts> silent = present.stream().filter(visit -> stage(visit).isEmpty() || setup(visit).isEmpty()).findFirst();
         if (silent.isPresent()) {
@@ -72,6 +73,14 @@ public final class PartOffQuestion {
         }
         return asked().stream().filter(visit -> setup(visit).map(SetupFacts::kind).filter(CarrierKind.AWAY::equals).isPresent()).findFirst()
                 .map(visit -> "what it stands on: " + visit.name() + " is away from the shop, ask there");
+    }
+
+    private String covered() {
+        if (car.visits().isEmpty()) {
+            return "enter a visit with its dates";
+        }
+        return "its visits cover " + car.visits().stream().map(visit -> visit.days() + " (" + visit.name() + ")")
+                .collect(Collectors.joining(", ")) + "; ask for one of these days, or enter a visit that covers this one";
     }
 
     /** Works out the answers, visit by visit. */

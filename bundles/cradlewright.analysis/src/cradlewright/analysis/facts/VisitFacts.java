@@ -24,4 +24,13 @@ public record VisitFacts(String id, String name, Optional<String> stageId, Optio
     public boolean over(LocalDate day) {
         return !current.orElse(false) && to.isPresent() && to.get().isBefore(day);
     }
+
+    /** Returns the days it covers, for example {@code 2026-03-01 to 2026-04-30}. */
+    public String days() {
+        if (from.isEmpty() && to.isEmpty()) {
+            return "days that nobody wrote down";
+        }
+        return from.map(first -> to.isPresent() ? first + " to " : "from " + first + " on").orElse("up to ")
+                + to.map(LocalDate::toString).orElse("");
+    }
 }

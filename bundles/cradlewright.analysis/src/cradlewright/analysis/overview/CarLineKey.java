@@ -35,8 +35,9 @@ public record CarLineKey(String carId) implements Key<Optional<CarLine>> {
     private String waiting(CarWork work, LocalDate today, Reader reader) {
         List<WaitFacts> open = work.openWaits(today);
         if (!open.isEmpty()) {
-            return open.stream().map(wait -> "waits: " + wait.reason().orElse(wait.name())
-                    + wait.until().map(day -> ", until " + day).orElse(", nobody said until when")).collect(Collectors.joining("; "));
+            return open.stream().map(wait -> "waits: " + wait.reason().orElse(wait.name()) + wait.until()
+                    .map(day -> (day.isBefore(today) ? ", late: was to end on " : ", until ") + day).orElse(", nobody said until when"))
+                    .collect(Collectors.joining("; "));
         }
         if (work.operations().isEmpty()) {
             return "no job is written down";

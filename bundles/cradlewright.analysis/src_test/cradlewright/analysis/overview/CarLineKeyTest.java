@@ -101,6 +101,14 @@ class CarLineKeyTest {
     }
 
     @Test
+    void tellsWhatIsLate() {
+        shop.operation("blast", null, Progress.OPEN).waiting("blaster", "blast", VisitShop.TODAY.minusDays(1), null);
+        assertEquals("waits: away at the blaster, late: was to end on 2025-03-13", line().waiting());
+        shop.waiting("blaster", "blast", VisitShop.TODAY, null);
+        assertEquals("waits: away at the blaster, until 2025-03-14", line().waiting());
+    }
+
+    @Test
     void tellsAnOrderInWhichNothingCanBegin() {
         shop.operation("cut", null, Progress.OPEN, "of another car");
         assertEquals("nothing can begin: look at the order of its jobs", line().waiting());

@@ -47,8 +47,9 @@ class JsonReportTest {
         String text = new JsonReport().write(Answers.all(), Answers.DAY, Answers.engineWithCar());
         JsonObject root = JsonParser.parseString(text).getAsJsonObject();
         assertEquals(List.of(), new SchemaRules(schema()).complaints(root));
-        assertEquals("[{\"id\":\"car\",\"name\":\"red & <b>\\\"tired\\\"</b> 'coupe'\",\"verdict\":\"STOP\",\"stands\":["
-                + "{\"visit\":\"visit\",\"where\":\"nobody wrote down where\",\"on\":\"nobody wrote down on what\"}],\"waiting\":\"no job is written down\"}]",
+        assertEquals("[{\"id\":\"car\",\"name\":\"red & <b>\\\"tired\\\"</b> 'coupe'\",\"verdict\":\"STOP\","
+                + "\"stands\":[{\"visit\":\"visit\",\"where\":\"nobody wrote down where\",\"on\":\"nobody wrote down on what\"}],"
+                + "\"waiting\":\"no job is written down\"}]",
                 new GsonBuilder().disableHtmlEscaping().create().toJson(root.get("cars")));
         root.getAsJsonArray("cars").get(0).getAsJsonObject().remove("waiting");
         assertFalse(new SchemaRules(schema()).complaints(root).isEmpty());
