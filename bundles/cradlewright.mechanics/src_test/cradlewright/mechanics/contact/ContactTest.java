@@ -50,6 +50,8 @@ class ContactTest {
     @Test
     void oneShortShimWarps() {
         corners("B3.1mm", TABLE.low(0, 0.001).solve(4000, 0, 0), 1);
+        RigidTable shimmed = TABLE.low(0, 0.001);
+        VALUES.check("B3.energy", shimmed.problem(4000, 0, 0).energy(shimmed.solve(4000, 0, 0).forces()));
         corners("B3.4mm", TABLE.low(0, 0.004).solve(4000, 0, 0), 1);
         LoadPath path = LoadPath.follow(TABLE.problem(4000, 0, 0), new double[3], new double[] {1, 0, 0, 0}, 0.02);
         VALUES.check("B3.lift-off", path.goesLight(0).orElseThrow());
