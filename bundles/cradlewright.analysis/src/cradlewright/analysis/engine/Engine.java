@@ -1,5 +1,6 @@
 package cradlewright.analysis.engine;
 
+import cradlewright.analysis.facts.Change;
 import cradlewright.analysis.facts.Fact;
 import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.facts.ShopSnapshot;
@@ -15,6 +16,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Memoised values over a snapshot of the shop. A value is worked out again only when something that it read has changed;
@@ -89,6 +91,7 @@ public final class Engine {
     private long bulkyStored;
     private final Set<Key<?>> running = new HashSet<>();
     private final List<Key<?>> recomputed = new ArrayList<>();
+    private final Reader recorder = new Recorder();
     private ShopSnapshot snapshot;
     private long revision;
     private Progress progress = Progress.NONE;
@@ -141,20 +144,64 @@ public final class Engine {
     @SuppressWarnings("unchecked") // a memo is filled only by the compute method of its own key
     private <T> T value(Key<T> key) {
         Memo known = memos.get(key);
-        Memo memo = fresh(known == null ? new Memo(key) : known);
-        if (memo.dropped) {
-            work(memo, true);
-        }
+        Memo memo = filled(known == null ? new Memo(key) : known);
         if (!recording.isEmpty()) {
             recording.peek().add(memo);
         }
         return (T) memo.value;
     }
 
-    private Memo fresh(Memo memo) {
+    private Memo filled(Memo memo) {
+        fresh(memo);
+        if (memo.dropped) {
+            work(memo, true);
+        }
+        return memo;
+    }
+
+    /** Reads for a value that is being worked out. */
+    private final class Recorder implements Reader {
+
+        @Override
+        public <T> T read(Key<T> key) {
+            return value(key);
+        }
+
+        @Override
+        public Reader after(Change change) {
+            return new WhatIf(Engine.this, change);
+        }
+    }
+
+    /** Returns an input and notes that the value that is being worked out depends on it. */
+    Object readInput(Key<?> key) {
+        return value(key);
+    }
+
+    /** Tells whether a value was worked out before. */
+    boolean remembers(Key<?> key) {
+        return memos.containsKey(key);
+    }
+
+    /** Returns a value that was worked out before, without noting that anything depends on it. */
+    Object remembered(Key<?> key) {
+        return filled(memos.get(key)).value;
+    }
+
+    /** Returns what a value that was worked out before has read. */
+    List<Key<?>> dependencies(Key<?> key) {
+        return Stream.of(fresh(memos.get(key)).dependencies).<Key<?>>map(memo -> memo.key).toList();
+    }
+
+    /** Throws CancelledException when the run was called off. */
+    void stopWhenCancelled() {
         if (progress.cancelled()) {
             throw new CancelledException();
         }
+    }
+
+    private Memo fresh(Memo memo) {
+        stopWhenCancelled();
         if (memo.verifiedAt == revision) {
             return memo;
         }
@@ -196,7 +243,7 @@ public final class Engine {
         recording.push(reads);
         Object value;
         try {
-            value = memo.key.compute(this::value);
+            value = memo.key.compute(recorder);
         } catch (RuntimeException e) {
             noteForReader(reads);
             throw e;
@@ -242,7 +289,7 @@ public final class Engine {
         }
     }
 
-    private static boolean isInput(Key<?> key) {
+    static boolean isInput(Key<?> key) {
         return key instanceof FactKey || key instanceof IdsKey || key instanceof SettingsKey || key instanceof TodayKey;
     }
 

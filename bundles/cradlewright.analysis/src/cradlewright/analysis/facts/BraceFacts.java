@@ -11,4 +11,9 @@ import java.util.Optional;
  * @param fitted whether it is in place
  */
 public record BraceFacts(String id, String name, Optional<Vec3> from, Optional<Vec3> to, boolean fitted) implements Fact {
+
+    /** Returns this brace in place. */
+    public BraceFacts inPlace() {
+        return new BraceFacts(id, name, from, to, true);
+    }
 }

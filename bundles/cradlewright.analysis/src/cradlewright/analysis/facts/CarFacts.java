@@ -2,6 +2,7 @@ package cradlewright.analysis.facts;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** A car with everything that its own file says. */
@@ -38,5 +39,53 @@ public record CarFacts(String id, String name, boolean separateChassis, List<Pie
     /** Returns the first of a list with that id. */
     public static <T extends Fact> Optional<T> find(List<T> list, String id) {
         return list.stream().filter(fact -> fact.id().equals(id)).findFirst();
+    }
+
+    /** Returns the list with the fact of that id replaced. */
+    static <T extends Fact> List<T> replace(List<T> list, T fact) {
+        return list.stream().map(other -> other.id().equals(fact.id()) ? fact : other).toList();
+    }
+
+    /** Returns this car with the setup of that id replaced. */
+    public CarFacts with(SetupFacts setup) {
+        return new CarFacts(id, name, separateChassis, pieces, mounts, liftPoints, workPoints, cutZones, temporaryLoads, braces, stages,
+                replace(setups, setup), visits, weighings);
+    }
+
+    /** Returns this car with the mount of that id replaced. */
+    public CarFacts with(MountFacts mount) {
+        return new CarFacts(id, name, separateChassis, pieces, replace(mounts, mount), liftPoints, workPoints, cutZones, temporaryLoads,
+                braces, stages, setups, visits, weighings);
+    }
+
+    /** Returns this car with the brace of that id replaced. */
+    public CarFacts with(BraceFacts brace) {
+        return new CarFacts(id, name, separateChassis, pieces, mounts, liftPoints, workPoints, cutZones, temporaryLoads,
+                replace(braces, brace), stages, setups, visits, weighings);
+    }
+
+    /** Returns this car with other places where people lean, pull and stand. */
+    public CarFacts withWorkPoints(List<WorkPointFacts> points) {
+        return new CarFacts(id, name, separateChassis, pieces, mounts, liftPoints, points, cutZones, temporaryLoads, braces, stages,
+                setups, visits, weighings);
+    }
+
+    /**
+     * Returns this car with some parts off at one visit. The visit gets a stage of its own, so other visits that share the old stage stay
+     * as they are.
+     *
+     * @param visit a visit of this car
+     * @param stage the stage of that visit
+     * @param partIds parts that are on there
+     * @throws IllegalArgumentException when no part is named or one is not on
+     */
+    public CarFacts partsOff(VisitFacts visit, StageFacts stage, Set<String> partIds) {
+        if (partIds.isEmpty() || !stage.partIds().containsAll(partIds)) {
+            throw new IllegalArgumentException("only parts that are on at " + stage.name() + " can come off, asked for " + partIds);
+        }
+        List<String> left = stage.partIds().stream().filter(part -> !partIds.contains(part)).toList();
+        StageFacts without = new StageFacts("parts off: " + stage.id() + "/" + visit.id(), stage.name(), left, stage.loadIds());
+        return new CarFacts(id, name, separateChassis, pieces, mounts, liftPoints, workPoints, cutZones, temporaryLoads, braces,
+                Stream.concat(stages.stream(), Stream.of(without)).toList(), setups, replace(visits, visit.withStage(without.id())), weighings);
     }
 }

@@ -17,4 +17,15 @@ public record CastorFacts(String id, String name, Optional<String> nodeId, Optio
     public enum Brake {
         NONE, WHEEL, WHEEL_AND_SWIVEL
     }
+
+
+    /** Returns this castor of another type in stock. */
+    public CastorFacts withType(String other) {
+        return new CastorFacts(id, name, nodeId, Optional.of(other), swivel, brake);
+    }
+
+    /** Returns this castor with another brake. */
+    public CastorFacts withBrake(Brake other) {
+        return new CastorFacts(id, name, nodeId, typeId, swivel, other);
+    }
 }

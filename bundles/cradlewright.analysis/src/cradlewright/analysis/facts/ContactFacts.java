@@ -21,6 +21,43 @@ import java.util.Optional;
  * @param pinStep which pin step a stand is set to, from the lowest = 0
  */
 public record ContactFacts(String id, String name, Optional<String> mountId, Optional<String> liftPointId, Optional<Vec3> point,
-        Optional<String> carrierId, Optional<String> holeId, Vec3 normal, Optional<Hold> hold, Optional<String> padId, Optional<ShimStackFacts> shims,
+        Optional<String> carrierId, Optional<String> holeId, Vec3 normal, Optional<Hold> hold, Optional<String> padId,
+                Optional<ShimStackFacts> shims,
         Optional<Value> gap, Optional<Value> compliance, Optional<Integer> pinStep) implements Fact {
+
+    /** Returns this contact on something else. */
+    public ContactFacts withCarrier(String other) {
+        return new ContactFacts(id, name, mountId, liftPointId, point, Optional.of(other), holeId, normal, hold,
+                padId, shims, gap, compliance, pinStep);
+    }
+
+    /** Returns this contact held in another way. */
+    public ContactFacts withHold(Hold other) {
+        return new ContactFacts(id, name, mountId, liftPointId, point, carrierId, holeId, normal, Optional.of(other),
+                padId, shims, gap, compliance, pinStep);
+    }
+
+    /** Returns this contact on another pad in stock. */
+    public ContactFacts withPad(String stockId) {
+        return new ContactFacts(id, name, mountId, liftPointId, point, carrierId, holeId, normal, hold,
+                Optional.of(stockId), shims, gap, compliance, pinStep);
+    }
+
+    /** Returns this contact on another stack. */
+    public ContactFacts withShims(ShimStackFacts stack) {
+        return new ContactFacts(id, name, mountId, liftPointId, point, carrierId, holeId, normal, hold,
+                padId, Optional.of(stack), gap, compliance, pinStep);
+    }
+
+    /** Returns this contact with another open gap, m. */
+    public ContactFacts withGap(Value open) {
+        return new ContactFacts(id, name, mountId, liftPointId, point, carrierId, holeId, normal, hold,
+                padId, shims, Optional.of(open), compliance, pinStep);
+    }
+
+    /** Returns this contact at another lift point of the car. */
+    public ContactFacts withLiftPoint(String other) {
+        return new ContactFacts(id, name, Optional.empty(), Optional.of(other), Optional.empty(), carrierId, holeId, normal, hold, padId,
+                shims, gap, compliance, pinStep);
+    }
 }

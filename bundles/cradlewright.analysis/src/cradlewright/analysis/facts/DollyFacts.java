@@ -62,4 +62,30 @@ public record DollyFacts(String id, String name, Build build, Optional<Value> ma
     public Optional<FixtureFacts> fixture(String fixtureId) {
         return CarFacts.find(fixtures, fixtureId);
     }
+
+
+    /** Returns this dolly on other castors. */
+    public DollyFacts withCastors(List<CastorFacts> other) {
+        return new DollyFacts(id, name, build, mass, balancePoint, ratedLoad, examination, nodes, members,
+                joints, other, feet, fixtures, props, heights);
+    }
+
+    /** Returns this dolly of other members. */
+    public DollyFacts withMembers(List<MemberFacts> other) {
+        return new DollyFacts(id, name, build, mass, balancePoint, ratedLoad, examination, nodes, other,
+                joints, castors, feet, fixtures, props, heights);
+    }
+
+    /** Returns this dolly with the joint of that id replaced. */
+    public DollyFacts with(JointFacts joint) {
+        return new DollyFacts(id, name, build, mass, balancePoint, ratedLoad, examination, nodes, members,
+                CarFacts.replace(joints, joint), castors, feet, fixtures, props, heights);
+    }
+
+    /** Returns this dolly on its screw feet. */
+    public DollyFacts feetDown() {
+        return new DollyFacts(id, name, build, mass, balancePoint, ratedLoad, examination, nodes, members,
+                joints, castors, feet.stream().map(foot -> new FootFacts(foot.id(), foot.name(), foot.nodeId(),
+                true)).toList(), fixtures, props, heights);
+    }
 }

@@ -10,6 +10,11 @@ public sealed interface JointFacts extends Fact {
     record Bolted(String id, String name, Optional<String> boltId, OptionalInt rows, OptionalInt columns, Optional<Value> pitch,
             Optional<Value> gauge, Optional<Value> endDistance, Optional<Value> edgeDistance, Optional<Value> plate,
             Optional<String> steelId, Holes holes) implements JointFacts {
+
+        /** Returns this joint with another bolt in stock. */
+        public Bolted withBolt(String other) {
+            return new Bolted(id, name, Optional.of(other), rows, columns, pitch, gauge, endDistance, edgeDistance, plate, steelId, holes);
+        }
     }
 
     /**
@@ -18,6 +23,11 @@ public sealed interface JointFacts extends Fact {
      */
     record Welded(String id, String name, Optional<Value> throat, Optional<Value> runLength, Optional<Value> runSpacing, int runs,
             Optional<String> steelId) implements JointFacts {
+
+        /** Returns this joint with welds of another throat. */
+        public Welded withThroat(Value other) {
+            return new Welded(id, name, Optional.of(other), runLength, runSpacing, runs, steelId);
+        }
     }
 
     /** Shape of the bolt holes. */

@@ -20,4 +20,10 @@ import java.util.Optional;
 public record MemberFacts(String id, String name, Optional<String> fromId, Optional<String> toId, Optional<String> sectionId,
         Optional<String> steelId, Optional<Vec3> up, EndRelease releaseFrom, EndRelease releaseTo, Optional<String> jointFromId,
         Optional<String> jointToId, Optional<Value> unbraced) implements Fact {
+
+    /** Returns this member of another section in stock. */
+    public MemberFacts withSection(String other) {
+        return new MemberFacts(id, name, fromId, toId, Optional.of(other), steelId, up, releaseFrom, releaseTo,
+                jointFromId, jointToId, unbraced);
+    }
 }

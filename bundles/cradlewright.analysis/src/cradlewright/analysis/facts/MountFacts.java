@@ -19,4 +19,9 @@ import java.util.OptionalInt;
 public record MountFacts(String id, String name, Optional<Spot> position, Condition condition, Optional<Value> sheet,
         Optional<String> boltId, OptionalInt boltCount, Optional<Boolean> fast, Optional<ShimStackFacts> asFound,
         Optional<ShimStackFacts> onDolly, Optional<ShimStackFacts> asBuilt) implements Fact {
+
+    /** Returns this mount freed. */
+    public MountFacts freed() {
+        return new MountFacts(id, name, position, condition, sheet, boltId, boltCount, Optional.of(false), asFound, onDolly, asBuilt);
+    }
 }

@@ -49,4 +49,24 @@ public record SettingsFacts(double personMass, double leanForce, double barForce
     public static SettingsFacts commonPractice() {
         return new SettingsFacts(120, 400, 800, 1.5, 0.10, 1.4, 0.005, 0.003, 0.01, 1.1, new ShimTolerance(0.003, 0.002, 0.001));
     }
+
+
+    /** Returns these settings with another factor for rolling over a joint. */
+    public SettingsFacts withJointFactor(double factor) {
+        return new SettingsFacts(personMass, leanForce, barForce, requiredRatio, tightMargin, factor, step, unevenness, slope, walkingSpeed,
+                shimTolerance);
+    }
+
+    /** Returns these settings for a floor of another unevenness, m. */
+    public SettingsFacts withUnevenness(double uneven) {
+        return new SettingsFacts(personMass, leanForce, barForce, requiredRatio, tightMargin, jointFactor, step,
+                uneven, slope, walkingSpeed,
+                shimTolerance);
+    }
+
+    /** Returns these settings for another pace, m/s. */
+    public SettingsFacts withWalkingSpeed(double pace) {
+        return new SettingsFacts(personMass, leanForce, barForce, requiredRatio, tightMargin, jointFactor, step, unevenness, slope, pace,
+                shimTolerance);
+    }
 }

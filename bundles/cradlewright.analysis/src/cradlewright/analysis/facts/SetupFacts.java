@@ -43,4 +43,16 @@ public record SetupFacts(String id, String name, List<String> pieceIds, CarrierK
         /** Nobody said anything. */
         public static final Weather UNKNOWN = new Weather(Optional.empty(), Optional.empty());
     }
+
+    /** Returns this setup with one of its contacts replaced by that of the same id. */
+    public SetupFacts with(ContactFacts contact) {
+        return new SetupFacts(id, name, pieceIds, kind, dollyId, liftId, hoistId, shift, heading, CarFacts.replace(contacts, contact),
+                shimTarget, weather);
+    }
+
+    /** Returns this setup with the car moved by that much in the axes of the carrier, m. */
+    public SetupFacts moved(Vec3 by) {
+        return new SetupFacts(id, name, pieceIds, kind, dollyId, liftId, hoistId, shift.plus(by), heading, contacts,
+                shimTarget, weather);
+    }
 }

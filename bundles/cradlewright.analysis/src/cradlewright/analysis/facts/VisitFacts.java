@@ -33,4 +33,9 @@ public record VisitFacts(String id, String name, Optional<String> stageId, Optio
         return from.map(first -> to.isPresent() ? first + " to " : "from " + first + " on").orElse("up to ")
                 + to.map(LocalDate::toString).orElse("");
     }
+
+    /** Returns this visit in another stage. */
+    public VisitFacts withStage(String other) {
+        return new VisitFacts(id, name, Optional.of(other), setupId, from, to, current);
+    }
 }
