@@ -56,7 +56,7 @@ class CheckVerbTest {
         Run quiet = check(shop);
         Run told = check(shop, "--progress");
         assertEquals(quiet.out(), told.out());
-        List<String> lines = told.err().lines().toList();
+        List<String> lines = told.err().lines().filter(line -> !line.contains("what to do")).toList();
         assertTrue(lines.size() > 1 && lines.get(0).startsWith("1 of " + lines.size() + ": "), told.err());
         assertTrue(lines.get(lines.size() - 1).startsWith(lines.size() + " of " + lines.size() + ": "), told.err());
     }

@@ -35,7 +35,7 @@ public record Alike(List<Finding> findings) {
 
         /** What was worked out for one object alone is not worked out for several at once, so it keeps its object. */
         private static Remedy open(Finding finding, Remedy remedy) {
-            return remedy.after().isPresent() ? remedy : new Remedy(Alike.open(finding, remedy.words()), remedy.after());
+            return remedy.after().isPresent() ? remedy : remedy.withWords(Alike.open(finding, remedy.words()));
         }
     }
 
@@ -92,7 +92,7 @@ public record Alike(List<Finding> findings) {
 
     /** Returns what to do. */
     public List<Remedy> remedies() {
-        return first().remedies().stream().map(remedy -> new Remedy(each(remedy.words()), remedy.after())).toList();
+        return first().remedies().stream().map(remedy -> remedy.withWords(each(remedy.words()))).toList();
     }
 
     private List<String> names() {

@@ -1,10 +1,12 @@
 package cradlewright.report;
 
 import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Harm;
 import cradlewright.analysis.check.Input;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.quantity.Dimension;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -21,6 +23,8 @@ public final class FindingWords {
 
     /** What nothing gives or takes, so that it is found and allowed. */
     private static final Set<Dimension> FOUND = EnumSet.of(Dimension.LENGTH, Dimension.RATIO, Dimension.TEMPERATURE, Dimension.SPEED);
+    /** Harms that are named; those that follow are counted. */
+    private static final int HARMS_SHOWN = 3;
 
     private FindingWords() {
     }
@@ -55,9 +59,39 @@ public final class FindingWords {
                 : "asked " + demand + ", can give " + capacity + use;
     }
 
-    /** Returns the words of a remedy with how well it is known to help. */
-    public static String remedy(Remedy remedy) {
-        return remedy.words() + remedy.after().map(verdict -> " (worked out: then " + verdict.word() + ")").orElse("");
+    /** Returns what stands before a remedy: whether to do it, what it would lead to, or how trying ended. */
+    public static String head(Remedy remedy) {
+        return switch (remedy.proof()) {
+            case HARMS -> "but then";
+            case NONE -> "tried";
+            default -> "to do";
+        };
+    }
+
+    /** Returns the words of a remedy of a finding with how far it is known to help and what it harms. */
+    public static String remedy(Finding finding, Remedy remedy) {
+        String then = remedy.after().map(verdict -> "then " + verdict.word()).orElse("");
+        return remedy.words() + switch (remedy.proof()) {
+            case ADVICE, NONE -> "";
+            case ALONE -> " (" + then + " by this check alone; the others were not asked again)";
+            case UNTRIED -> " (not worked out)";
+            case MENDS -> " (" + then + ", and nothing else gets worse)";
+            case HARMS -> " Would mend this (" + then + "), but then: " + harms(finding, remedy.harms());
+        };
+    }
+
+    private static String harms(Finding finding, List<Harm> harms) {
+        List<String> gravest = harms.stream().sorted(Comparator.comparing(Harm::verdict).reversed()).map(harm -> harm(finding,
+                harm)).distinct()
+                .toList();
+        String more = gravest.size() > HARMS_SHOWN ? "; and " + (gravest.size() - HARMS_SHOWN) + " more" : "";
+        return gravest.stream().limit(HARMS_SHOWN).collect(Collectors.joining("; ")) + more + ".";
+    }
+
+    private static String harm(Finding finding, Harm harm) {
+        String where = harm.subject().equals(finding.subject()) ? "" : harm.subject().label() + ", ";
+        boolean named = harm.words().startsWith(harm.objectName());
+        return where + harm.verdict().word() + " " + (named ? "" : harm.objectName() + ": ") + harm.words().replaceAll("\\.$", "");
     }
 
     /** Returns the reason with the object in front, unless the object is what was asked about or the reason begins with it. */

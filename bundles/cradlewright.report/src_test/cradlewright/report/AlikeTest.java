@@ -23,7 +23,7 @@ class AlikeTest {
     private static Finding loaded(String name, double force) {
         return about(name).against(Amount.force(force), Amount.force(100), "plate").shown("stated", Amount.force(110), "sheet")
                 .remedy(Remedy.advice("Prop " + name + "."))
-                .remedy(Remedy.proven("Fit others all round.", Verdict.HOLDS)).say(Verdict.STOP, name + " carries too much.");
+                .remedy(Remedy.mends("Fit others all round.", Verdict.HOLDS)).say(Verdict.STOP, name + " carries too much.");
     }
 
     @Test
@@ -48,7 +48,7 @@ class AlikeTest {
         assertEquals("1L, 1R: Each carries too much.", both.reason());
         assertEquals(List.of("1L: asked 150 N, can give 100 N (150 %)", "1R: asked 120 N, can give 100 N (120 %)", "stated 110 N"),
                 both.numbers(UnitSystem.METRIC));
-        assertEquals(List.of(Remedy.advice("Prop each of them."), Remedy.proven("Fit others all round.", Verdict.HOLDS)), both.remedies());
+        assertEquals(List.of(Remedy.advice("Prop each of them."), Remedy.mends("Fit others all round.", Verdict.HOLDS)), both.remedies());
         assertEquals(List.of("asked 150 N, can give 100 N (150 %); stated 110 N"),
                 Alike.gather(List.of(loaded("1L", 150), loaded("1R", 150))).get(0).numbers(UnitSystem.METRIC));
     }
@@ -64,8 +64,8 @@ class AlikeTest {
 
     @Test
     void whatWasWorkedOutForOneIsNotSaidOfSeveralAtOnce() {
-        Finding left = about("1L").remedy(Remedy.proven("Lay a shim under 1L.", Verdict.HOLDS)).say(Verdict.STOP, "No.");
-        Finding right = about("1R").remedy(Remedy.proven("Lay a shim under 1R.", Verdict.HOLDS)).say(Verdict.STOP, "No.");
+        Finding left = about("1L").remedy(Remedy.mends("Lay a shim under 1L.", Verdict.HOLDS)).say(Verdict.STOP, "No.");
+        Finding right = about("1R").remedy(Remedy.mends("Lay a shim under 1R.", Verdict.HOLDS)).say(Verdict.STOP, "No.");
         assertEquals(2, Alike.gather(List.of(left, right)).size());
     }
 

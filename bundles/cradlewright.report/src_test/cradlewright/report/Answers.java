@@ -4,6 +4,7 @@ import cradlewright.analysis.check.Amount;
 import cradlewright.analysis.check.CheckInfo;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
+import cradlewright.analysis.check.Harm;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
@@ -47,7 +48,10 @@ public final class Answers {
     /** Returns answers of every kind. */
     public static ShopAnswers all() {
         Finding stop = finding("Keep off. Stay away.").against(Amount.force(1003), Amount.force(1000), "plate").situation("at rest")
-                .remedy(Remedy.advice("Prop it.")).remedy(Remedy.proven("Use the larger one.", Verdict.TIGHT))
+                .remedy(Remedy.advice("Prop it.")).remedy(Remedy.mends("Use the larger one.", Verdict.TIGHT))
+                .remedy(Remedy.alone("Stand it on a plate.", Verdict.HOLDS))
+                .remedy(Remedy.harms("Lay a shim.", Verdict.HOLDS, List.of(new Harm(VISIT, "2R", "test.check", Verdict.STOP,
+                        "It lifts off."))))
                 .input("mass <kg>", Amount.mass(100), "weighed").say(Verdict.STOP, "It gives way & falls.");
         Finding endless = finding("Keep off.").against(Amount.force(10), Amount.force(Double.POSITIVE_INFINITY), "no limit known")
                 .say(Verdict.HOLDS, "It holds.");

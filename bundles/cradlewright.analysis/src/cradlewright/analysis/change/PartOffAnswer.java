@@ -1,6 +1,7 @@
 package cradlewright.analysis.change;
 
 import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.FindingChange;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.standing.Standing;

@@ -2,6 +2,7 @@ package cradlewright.analysis.change;
 
 import cradlewright.analysis.check.CheckCatalogue;
 import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.FindingChange;
 import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.engine.Engine;
@@ -99,7 +100,7 @@ public final class PartOffQuestion {
         Weight weightNow = engine.read(new WeightKey(car.id(), visit.id()), progress);
         Standing standing = engine.read(new StandingKey(car.id(), visit.id()), progress).orElseThrow();
         engine.update(PartOff.at(shop, car.id(), visit.id(), Set.of(part.id())));
-        ShopAnswers then = answers(engine, visit, progress);
+        ShopAnswers then = new ShopChecks(engine, catalogue).prove(answers(engine, visit, progress), progress);
         Weight weightThen = engine.read(new WeightKey(car.id(), visit.id()), progress);
         Subject subject = now.subjects().get(0);
         return new PartOffAnswer(subject, standing, weightNow, weightThen, now.about(subject), then.about(subject),

@@ -25,6 +25,11 @@ public final class CheckCatalogue {
         return List.copyOf(checks.values());
     }
 
+    /** Returns the checks of a scope in order. */
+    public List<Check> of(Scope scope) {
+        return checks.values().stream().filter(check -> check.scope() == scope).toList();
+    }
+
     /** Returns the check of that id. */
     public Optional<Check> find(String id) {
         return Optional.ofNullable(checks.get(id));

@@ -45,6 +45,12 @@ public record Finding(String check, Subject subject, String objectId, String obj
         }
     }
 
+    /** Returns this finding with other things to do. */
+    public Finding withRemedies(List<Remedy> other) {
+        return new Finding(check, subject, objectId, objectName, verdict, words, situation, demand, capacity, atLeast, ratedBy, clause,
+                caution, missing, other, inputs, formulas);
+    }
+
     /** Returns demand over capacity, or nothing when either is missing or the capacity is zero. */
     public Optional<Double> use() {
         return demand.flatMap(d -> capacity.filter(c -> c.si() > 0).map(c -> d.si() / c.si()));

@@ -68,9 +68,16 @@ public final class FindingBuilder {
         return this;
     }
 
+    /** Notes some things to do, or advice when there is none of them. */
+    public FindingBuilder remediesOr(List<Remedy> some, String advice) {
+        remedies.addAll(some.isEmpty() ? List.of(Remedy.advice(advice)) : some);
+        return this;
+    }
+
     /** Ends with a verdict and its reason. */
     public Finding say(Verdict verdict, String words) {
-        return new Finding(info.id(), subject, objectId, objectName, verdict, words, situation, demand, capacity, least, ratedBy, info.clause(),
+        return new Finding(info.id(), subject, objectId, objectName, verdict, words, situation, demand, capacity, least, ratedBy,
+                info.clause(),
                 info.caution(), missing, remedies, inputs, info.formulas());
     }
 

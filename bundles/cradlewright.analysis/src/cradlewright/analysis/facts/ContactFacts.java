@@ -55,9 +55,9 @@ public record ContactFacts(String id, String name, Optional<String> mountId, Opt
                 padId, shims, Optional.of(open), compliance, pinStep);
     }
 
-    /** Returns this contact at another lift point of the car. */
-    public ContactFacts withLiftPoint(String other) {
-        return new ContactFacts(id, name, Optional.empty(), Optional.of(other), Optional.empty(), carrierId, holeId, normal, hold, padId,
+    /** Returns this contact at a place on the car that is no lift point of the files. */
+    public ContactFacts at(Vec3 place) {
+        return new ContactFacts(id, name, Optional.empty(), Optional.empty(), Optional.of(place), carrierId, holeId, normal, hold, padId,
                 shims, gap, compliance, pinStep);
     }
 }

@@ -85,7 +85,20 @@ public record DollyFacts(String id, String name, Build build, Optional<Value> ma
     /** Returns this dolly on its screw feet. */
     public DollyFacts feetDown() {
         return new DollyFacts(id, name, build, mass, balancePoint, ratedLoad, examination, nodes, members,
-                joints, castors, feet.stream().map(foot -> new FootFacts(foot.id(), foot.name(), foot.nodeId(),
-                true)).toList(), fixtures, props, heights);
+                joints, castors, feet.stream().map(FootFacts::lowered).toList(), fixtures, props, heights);
+    }
+
+    /** Returns this dolly with the prop of that id replaced. */
+    public DollyFacts with(PropFacts prop) {
+        return new DollyFacts(id, name, build, mass, balancePoint, ratedLoad, examination, nodes, members,
+                joints, castors, feet, fixtures, CarFacts.replace(props, prop), heights);
+    }
+
+    /** Returns this dolly standing higher by that much, m. */
+    public DollyFacts raised(double by) {
+        Vec3 up = Vec3.UP.times(by);
+        List<NodeFacts> higher = nodes.stream().map(node -> new NodeFacts(node.id(), node.name(), node.at().map(up::plus))).toList();
+        return new DollyFacts(id, name, build, mass, balancePoint.map(up::plus), ratedLoad, examination, higher, members, joints, castors,
+                feet, fixtures, props, heights);
     }
 }

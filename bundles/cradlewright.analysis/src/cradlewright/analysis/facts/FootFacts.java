@@ -10,4 +10,9 @@ import java.util.Optional;
  * @param stiffness in N/m
  */
 public record FootFacts(String id, String name, Optional<String> nodeId, boolean down, Optional<Value> stiffness) implements Fact {
+
+    /** Returns this foot screwed down. */
+    public FootFacts lowered() {
+        return new FootFacts(id, name, nodeId, true, stiffness);
+    }
 }

@@ -66,6 +66,11 @@ public sealed interface GearFacts extends Fact {
      */
     record Strap(String id, String name, Examination examination, Optional<Value> ratedLoad, Optional<Value> length, Mode mode,
             Optional<Value> stiffness, OptionalInt legs) implements GearFacts {
+
+        /** Returns this strap slung in another way. */
+        public Strap slung(Mode other) {
+            return new Strap(id, name, examination, ratedLoad, length, other, stiffness, legs);
+        }
     }
 
     /** How a strap is slung. */

@@ -14,4 +14,9 @@ import java.util.Optional;
  */
 public record PropFacts(String id, String name, Optional<Vec3> at, boolean fitted, Optional<Value> capacity,
         Optional<Basis> basis, Optional<String> nodeId) implements Fact {
+
+    /** Returns this prop in place. */
+    public PropFacts inPlace() {
+        return new PropFacts(id, name, at, true, capacity, basis, nodeId);
+    }
 }

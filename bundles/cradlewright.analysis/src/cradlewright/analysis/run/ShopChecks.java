@@ -3,12 +3,14 @@ package cradlewright.analysis.run;
 import cradlewright.analysis.check.Check;
 import cradlewright.analysis.check.CheckCatalogue;
 import cradlewright.analysis.check.Finding;
-import cradlewright.analysis.check.Scope;
+import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Progress;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 
 /** Asks the checks of a catalogue about the subjects of a shop, working out only what an edit touched. */
@@ -33,7 +35,7 @@ public final class ShopChecks {
         progress.begin(subjects.size());
         List<Finding> findings = new ArrayList<>();
         for (Subject subject : subjects) {
-            for (Check check : checks(subject.scope())) {
+            for (Check check : catalogue.of(subject.scope())) {
                 findings.addAll(engine.read(new FindingsKey(check, subject), progress));
             }
             progress.step(subject.label());
@@ -41,7 +43,28 @@ public final class ShopChecks {
         return new ShopAnswers(engine.snapshot().number(), engine.snapshot().name(), subjects, findings);
     }
 
-    private List<Check> checks(Scope scope) {
-        return catalogue.all().stream().filter(check -> check.scope() == scope).toList();
+    /**
+     * Tries what to do about the answers of a run on changed records, asking all checks of everybody whom a change touches: answers that
+     * come out of this engine and these checks, of the same snapshot, in whole or in part.
+     *
+     * @return the same answers with their remedies tried
+     * @throws cradlewright.analysis.engine.CancelledException when {@code progress} says so
+     */
+    public ShopAnswers prove(ShopAnswers answers, Progress progress) {
+        List<Subject> open = answers.findings().stream().filter(ShopChecks::open).map(Finding::subject).distinct().toList();
+        progress.begin(open.size());
+        Map<Finding, List<Remedy>> remedies = new HashMap<>();
+        for (Subject subject : open) {
+            List<Finding> proven = engine.read(new ProvenKey(catalogue, subject), progress);
+            proven.forEach(finding -> remedies.put(finding.withRemedies(List.of()), finding.remedies()));
+            progress.step("what to do, " + subject.label());
+        }
+        List<Finding> findings = answers.findings().stream()
+                .map(finding -> finding.withRemedies(remedies.getOrDefault(finding.withRemedies(List.of()), finding.remedies()))).toList();
+        return new ShopAnswers(answers.snapshot(), answers.shop(), answers.subjects(), findings);
+    }
+
+    private static boolean open(Finding finding) {
+        return finding.remedies().stream().anyMatch(remedy -> remedy.trial().isPresent());
     }
 }

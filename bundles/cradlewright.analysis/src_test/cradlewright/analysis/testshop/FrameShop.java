@@ -7,7 +7,6 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Progress;
-import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.ContactFacts;
@@ -152,7 +151,7 @@ public final class FrameShop {
     }
 
     private List<Finding> ask(Check check, Subject subject) {
-        return read(new Question(check, subject));
+        return new Asked(check, subject).in(snapshot());
     }
 
     /** Answers a key. */
@@ -160,13 +159,6 @@ public final class FrameShop {
         Engine engine = new Engine();
         engine.update(snapshot());
         return engine.read(key, Progress.NONE);
-    }
-
-    private record Question(Check check, Subject subject) implements Key<List<Finding>> {
-        @Override
-        public List<Finding> compute(Reader reader) {
-            return check.examine(subject, reader);
-        }
     }
 
     private ShopSnapshot snapshot() {
@@ -235,7 +227,8 @@ public final class FrameShop {
     }
 
     private MemberFacts member(String id, String from, String to) {
-        return new MemberFacts(id, id, Optional.of(from), Optional.of(to), section, steel, Optional.empty(), EndRelease.FIXED, EndRelease.FIXED, Optional.empty(),
+        return new MemberFacts(id, id, Optional.of(from), Optional.of(to), section, steel, Optional.empty(), EndRelease.FIXED,
+                EndRelease.FIXED, Optional.empty(),
                 Optional.empty(), Optional.empty());
     }
 }

@@ -7,7 +7,6 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Progress;
-import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.CastorFacts;
@@ -230,7 +229,7 @@ public final class RollingShop {
 
     /** Asks a check. */
     public List<Finding> ask(Check check) {
-        return read(new Question(check, check.scope() == Scope.DOLLY ? DOLLY : VISIT));
+        return new Asked(check, check.scope() == Scope.DOLLY ? DOLLY : VISIT).in(snapshot());
     }
 
     /** Answers a key. */
@@ -238,13 +237,6 @@ public final class RollingShop {
         Engine engine = new Engine();
         engine.update(snapshot());
         return engine.read(key, Progress.NONE);
-    }
-
-    private record Question(Check check, Subject subject) implements Key<List<Finding>> {
-        @Override
-        public List<Finding> compute(Reader reader) {
-            return check.examine(subject, reader);
-        }
     }
 
     private ShopSnapshot snapshot() {

@@ -7,7 +7,6 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Progress;
-import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.Basis;
 import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.CarrierKind;
@@ -260,14 +259,7 @@ public final class SupportShop {
 
     /** Asks a check about a subject. */
     public List<Finding> ask(Check check, Subject subject) {
-        return read(new Question(check, subject));
-    }
-
-    private record Question(Check check, Subject subject) implements Key<List<Finding>> {
-        @Override
-        public List<Finding> compute(Reader reader) {
-            return check.examine(subject, reader);
-        }
+        return new Asked(check, subject).in(snapshot());
     }
 
     private ShopSnapshot snapshot() {

@@ -7,7 +7,6 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Progress;
-import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.BraceFacts;
 import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.CarrierKind;
@@ -223,8 +222,12 @@ public final class VisitShop {
     /** Returns an engine that holds the shop. */
     public Engine engine() {
         Engine engine = new Engine();
-        engine.update(new ShopSnapshot(1, "Shop", settings, TODAY, facts()));
+        engine.update(snapshot());
         return engine;
+    }
+
+    private ShopSnapshot snapshot() {
+        return new ShopSnapshot(1, "Shop", settings, TODAY, facts());
     }
 
     /** Answers a key. */
@@ -237,14 +240,8 @@ public final class VisitShop {
         return ask(check, VISIT);
     }
 
-    /** Asks a check about a subject; whatever it throws comes through. */
+    /** Asks a check about a subject. */
     public List<Finding> ask(Check check, Subject subject) {
-        Engine engine = engine();
-        return check.examine(subject, new Reader() {
-            @Override
-            public <T> T read(Key<T> key) {
-                return engine.read(key, Progress.NONE);
-            }
-        });
+        return new Asked(check, subject).in(snapshot());
     }
 }

@@ -131,7 +131,8 @@ public final class HtmlReport {
         alike.numbers(units).forEach(numbers -> line(out, "", numbers));
         line(out, "when: ", finding.situation());
         alike.missing().forEach(missing -> line(out, "missing: ", missing));
-        alike.remedies().forEach(remedy -> out.append("<br/><span class=\"act\">to do: ").append(escape(FindingWords.remedy(remedy)))
+        alike.remedies().forEach(remedy -> out.append("<br/><span class=\"act\">").append(FindingWords.head(remedy))
+                .append(": ").append(escape(FindingWords.remedy(finding, remedy)))
                 .append("</span>"));
         out.append("</td><td class=\"small\">").append(escape(FindingWords.basis(finding)))
                 .append("<br/>").append(escape(finding.check())).append("</td></tr>\n");

@@ -9,6 +9,7 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
 import cradlewright.analysis.check.Amount;
 import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Harm;
 import cradlewright.analysis.check.Input;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
@@ -176,7 +177,21 @@ public final class JsonReport {
     private static JsonObject remedy(Remedy remedy) {
         JsonObject object = new JsonObject();
         object.addProperty("words", remedy.words());
+        object.addProperty("proof", remedy.proof().name().toLowerCase(Locale.ROOT));
         object.addProperty("after", remedy.after().map(JsonReport::word).orElse(null));
+        JsonArray harms = new JsonArray();
+        remedy.harms().forEach(harm -> harms.add(harm(harm)));
+        object.add("harms", harms);
+        return object;
+    }
+
+    private static JsonObject harm(Harm harm) {
+        JsonObject object = new JsonObject();
+        object.addProperty("subject", harm.subject().label());
+        object.addProperty("check", harm.check());
+        object.addProperty("name", harm.objectName());
+        object.addProperty("verdict", word(harm.verdict()));
+        object.addProperty("words", harm.words());
         return object;
     }
 

@@ -1,9 +1,9 @@
 package cradlewright.report.text;
 
-import cradlewright.analysis.change.FindingChange;
-import cradlewright.analysis.change.FindingChange.Kind;
 import cradlewright.analysis.change.PartOffAnswer;
 import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.FindingChange;
+import cradlewright.analysis.check.FindingChange.Kind;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.standing.Weight;
 import cradlewright.mechanics.mass.EstimatedBalance;
@@ -136,7 +136,8 @@ public final class PartOffReport {
             out.append(Lines.wrap(deep("when"), finding.situation()));
         }
         alike.missing().forEach(missing -> out.append(Lines.wrap(deep("missing"), missing)));
-        alike.remedies().forEach(remedy -> out.append(Lines.wrap(deep("to do"), FindingWords.remedy(remedy))));
+        alike.remedies().forEach(remedy -> out.append(Lines.wrap(deep(FindingWords.head(remedy)), FindingWords.remedy(alike.first(),
+                remedy))));
         out.append(Lines.wrap(deep("rests on"), FindingWords.basis(finding) + " [" + finding.check() + "]"));
     }
 

@@ -92,7 +92,8 @@ public final class TextReport {
             out.append(Lines.wrap(pad("when"), finding.situation()));
         }
         lines(out, "missing", alike.missing());
-        lines(out, "to do", alike.remedies().stream().map(FindingWords::remedy).toList());
+        alike.remedies().forEach(remedy -> out.append(Lines.wrap(pad(FindingWords.head(remedy)), FindingWords.remedy(alike.first(),
+                remedy))));
         out.append(Lines.wrap(pad("rests on"), FindingWords.basis(finding) + " [" + finding.check() + "]"));
     }
 

@@ -95,6 +95,11 @@ class JsonReportTest {
         JsonObject stop = finding(root, 0);
         assertEquals(1003, stop.getAsJsonObject("demand").get("value").getAsDouble());
         assertEquals("TIGHT", stop.getAsJsonArray("remedies").get(1).getAsJsonObject().get("after").getAsString());
+        List<String> proofs = stop.getAsJsonArray("remedies").asList().stream().map(r -> r.getAsJsonObject().get("proof").getAsString())
+                .toList();
+        assertEquals(List.of("advice", "mends", "alone", "harms"), proofs);
+        JsonObject harm = stop.getAsJsonArray("remedies").get(3).getAsJsonObject().getAsJsonArray("harms").get(0).getAsJsonObject();
+        assertEquals("STOP", harm.get("verdict").getAsString());
         assertTrue(finding(root, 3).getAsJsonObject("capacity").get("value").isJsonNull());
     }
 

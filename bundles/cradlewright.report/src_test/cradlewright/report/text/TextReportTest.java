@@ -56,7 +56,10 @@ class TextReportTest {
         assertTrue(text.contains("  1 further answer holds\n"), text);
         assertTrue(write(Answers.all(), true).contains("  HOLDS     1L: It holds.\n"));
         assertTrue(text.contains("STOP over all: 1 STOP, 1 CAN'T SAY, 1 TIGHT, 1 HOLDS\n"), text);
-        assertTrue(text.contains("            to do     Use the larger one. (worked out: then TIGHT)\n"), text);
+        assertTrue(text.contains("            to do     Use the larger one. (then TIGHT, and nothing else gets worse)\n"), text);
+        String flat = text.replaceAll("\\s+", " ");
+        assertTrue(flat.contains("to do Stand it on a plate. (then HOLDS by this check alone; the others were not asked again)"), text);
+        assertTrue(flat.contains("but then Lay a shim. Would mend this (then HOLDS), but then: STOP 2R: It lifts off."), text);
         assertTrue(text.contains("            missing   mass of the \"bench\"\n"), text);
     }
 

@@ -11,6 +11,7 @@ import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.DollyLoad;
 import cradlewright.analysis.checks.DollyLoadCheck;
 import cradlewright.analysis.checks.Fall;
+import cradlewright.analysis.checks.FeetDown;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.StockFacts.CastorType;
@@ -58,12 +59,12 @@ public final class CastorBrakeCheck extends DollyLoadCheck {
         FindingBuilder finding = fall.note(finding(subject, load.dolly().id(), load.dolly().name())
                 .situation("left standing with its brakes set"))
                 .input("friction of the treads on the floor", Amount.ratio(FRICTION), "dry concrete, common practice, no source");
-        List<String> missing = missing(load);
+        Set<Integer> braked = IntStream.range(0, load.wheels().size()).filter(i -> braked(load.wheels().get(i).castor())).boxed()
+                .collect(Collectors.toSet());
+        List<String> missing = missing(load, braked);
         if (!missing.isEmpty()) {
             return List.of(finding.cantSay("What the brakes hold cannot be told.", missing));
         }
-        Set<Integer> braked = IntStream.range(0, load.wheels().size()).filter(i -> braked(load.wheels().get(i).castor())).boxed()
-                .collect(Collectors.toSet());
         List<Brake> holds = states(load, fall, braked);
         if (holds.isEmpty()) {
             // It falls over on this slope, which another check says.
@@ -75,14 +76,8 @@ public final class CastorBrakeCheck extends DollyLoadCheck {
                 "friction of the braked castors and their brake test, on the three castors of an uneven floor that are worst");
         Verdict verdict = Verdict.of(least.needed(), least.capacity(), margin);
         if (verdict != Verdict.HOLDS) {
-            Set<Integer> all = IntStream.range(0, load.wheels().size()).boxed().collect(Collectors.toSet());
-            Verdict after = missing(load, all).isEmpty() ? worst(states(load, fall, all), margin) : Verdict.CANT_SAY;
-            if (after.compareTo(verdict) < 0) {
-                finding.remedy(Remedy.proven("Fit brakes to all castors, and set them all.", after));
-            }
-            if (load.canStandOnFeet()) {
-                finding.remedy(Remedy.proven("Put the feet down.", Verdict.HOLDS));
-            }
+            FeetDown.remedy("Put the feet down.", standing).ifPresent(finding::remedy);
+            finding.remedy(Brakes.onAll("Fit brakes to all castors, and set them all.", load.dolly()));
         }
         if (verdict == Verdict.STOP) {
             finding.remedy(Remedy.advice("Chock the wheels, or turn it across the fall."));
@@ -91,19 +86,10 @@ public final class CastorBrakeCheck extends DollyLoadCheck {
                 : "The brakes hold it on this fall."));
     }
 
-    private static List<String> missing(DollyLoad load) {
-        return missing(load, IntStream.range(0, load.wheels().size()).filter(i -> braked(load.wheels().get(i).castor())).boxed()
-                .collect(Collectors.toSet()));
-    }
-
     private static List<String> missing(DollyLoad load, Set<Integer> braked) {
         return braked.stream().sorted().map(load.wheels()::get)
                 .filter(wheel -> wheel.type().flatMap(CastorType::ratedLoad).filter(rated -> rated.low() > 0).isEmpty())
                 .map(wheel -> "rated load of castor " + wheel.castor().name()).toList();
-    }
-
-    private static Verdict worst(List<Brake> holds, double margin) {
-        return Verdict.worst(holds.stream().map(hold -> Verdict.of(hold.needed(), hold.capacity(), margin)).toList());
     }
 
     /** Every state on three castors, the floor falling in each of many directions, which moves the weight downhill. */

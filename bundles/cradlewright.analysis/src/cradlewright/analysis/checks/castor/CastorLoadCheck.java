@@ -9,7 +9,10 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.DollyLoad;
+import cradlewright.analysis.checks.FeetDown;
+import cradlewright.analysis.checks.KeepOff;
 import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.PartsOff;
 import cradlewright.analysis.checks.Stated;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Engine.FactKey;
@@ -18,7 +21,6 @@ import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.analysis.facts.StockFacts.CastorType;
 import cradlewright.analysis.facts.Value;
-import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.castor.CastorFormulas;
 import cradlewright.mechanics.contact.ContactFormulas;
@@ -52,12 +54,12 @@ public final class CastorLoadCheck extends LoadedVisitCheck {
         DollyFacts dolly = standing.dolly().orElseThrow();
         List<Finding> findings = new ArrayList<>();
         for (CastorFacts castor : dolly.castors()) {
-            CastorMost.of(loads, castor.id()).ifPresent(most -> findings.add(judge(castor, most, loads, dolly, subject, reader)));
+            CastorMost.of(loads, castor.id()).ifPresent(most -> findings.add(judge(castor, most, loads, standing, subject, reader)));
         }
         return findings;
     }
 
-    private Finding judge(CastorFacts castor, CastorMost most, VisitLoads loads, DollyFacts dolly, Subject subject,
+    private Finding judge(CastorFacts castor, CastorMost most, VisitLoads loads, Standing standing, Subject subject,
             Reader reader) {
         Optional<CastorType> type = castor.typeId().flatMap(id -> reader.read(new FactKey<>(CastorType.class, id)));
         double carried = kilograms(most.carried().high());
@@ -80,12 +82,13 @@ public final class CastorLoadCheck extends LoadedVisitCheck {
         double margin = settings(reader).tightMargin();
         Verdict verdict = Verdict.of(carried, rated.get().low(), margin);
         if (verdict != Verdict.HOLDS) {
-            keepOff(castor, most, loads, dolly, rated.get().low(), margin).filter(remedy -> better(remedy, verdict))
-                    .ifPresent(finding::remedy);
-            CastorTypes.stronger(dolly, mostOfAny(loads), margin, verdict, reader).ifPresent(finding::remedy);
+            KeepOff.remedy(most.situation(), standing, settings(reader)).ifPresent(finding::remedy);
+            FeetDown.remedy("Put the feet down.", standing).ifPresent(finding::remedy);
+            CastorTypes.stronger(standing, mostOfAny(loads), margin, reader).forEach(finding::remedy);
         }
         if (verdict == Verdict.STOP) {
-            finding.remedy(Remedy.advice("Move the load towards the other castors, or take parts off."));
+            PartsOff.remedies(standing).forEach(finding::remedy);
+            finding.remedy(Remedy.advice("Move the load towards the other castors."));
         }
         return finding.say(verdict, verdict == Verdict.STOP ? "This castor carries more than it is rated for."
                 : "This castor takes what it carries.");
@@ -95,34 +98,6 @@ public final class CastorLoadCheck extends LoadedVisitCheck {
     private static double mostOfAny(VisitLoads loads) {
         return loads.found().stream().flatMap(found -> found.castors().stream())
                 .mapToDouble(c -> kilograms(Math.max(c.high(), c.most() + c.high() - c.force()))).max().orElseThrow();
-    }
-
-    private static boolean better(Remedy remedy, Verdict now) {
-        return remedy.after().orElseThrow().compareTo(now) < 0;
-    }
-
-    private static Optional<Remedy> keepOff(CastorFacts castor, CastorMost worst, VisitLoads loads, DollyFacts dolly,
-            double rated,
-            double margin) {
-        boolean rolling = rolling(worst.situation());
-        if (worst.situation().kind() == Situation.Kind.AT_REST) {
-            return Optional.empty();
-        }
-        VisitLoads rest = loads.without(situation -> rolling ? situation.kind() == worst.situation().kind()
-                : situation.push().isPresent());
-        boolean feet = !dolly.feet().isEmpty();
-        String words = switch (worst.situation().kind()) {
-            case HOLE -> "Keep it off holes and drains.";
-            case JOINT -> "Do not roll it over joints while it is this heavy.";
-            default -> feet ? "Put the feet down before anybody leans on it, pulls at it or climbs on it."
-                    : "Nobody leans on it, pulls at it or climbs on it while it stands on its castors.";
-        };
-        return CastorMost.of(rest, castor.id())
-                .map(left -> Remedy.proven(words, Verdict.of(kilograms(left.carried().high()), rated, margin)));
-    }
-
-    private static boolean rolling(Situation situation) {
-        return situation.kind() == Situation.Kind.HOLE || situation.kind() == Situation.Kind.JOINT;
     }
 
     private static double kilograms(double newtons) {

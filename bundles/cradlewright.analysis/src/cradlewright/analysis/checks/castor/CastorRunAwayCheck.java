@@ -11,6 +11,7 @@ import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.DollyLoad;
 import cradlewright.analysis.checks.DollyLoadCheck;
 import cradlewright.analysis.checks.Fall;
+import cradlewright.analysis.checks.FeetDown;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.PlaceFacts;
@@ -58,13 +59,12 @@ public final class CastorRunAwayCheck extends DollyLoadCheck {
                 .input("speed after a short way", new Amount(RunAway.speedAfter(WAY, fall.angle(), 0), Dimension.SPEED),
                         "at the end of the way below, as if nothing held it")
                 .input("that way", Amount.length(WAY), "chosen for this figure");
-        if (load.canStandOnFeet()) {
-            finding.remedy(Remedy.proven("Put the feet down.", Verdict.HOLDS));
-        }
+        FeetDown.remedy("Put the feet down.", standing).ifPresent(finding::remedy);
         if (braked) {
             finding.remedy(Remedy.advice("Set the brakes before you let go of it, and chock a wheel."));
         } else {
-            finding.remedy(Remedy.advice("Chock the wheels on both sides, and fit castors with brakes."));
+            finding.remedy(Brakes.onAll("Fit brakes to all castors.", load.dolly()))
+                    .remedy(Remedy.advice("Chock the wheels on both sides."));
         }
         boolean slope = outdoors || fall.measured();
         Verdict verdict = slope ? braked ? Verdict.TIGHT : Verdict.STOP : braked ? Verdict.HOLDS : Verdict.TIGHT;

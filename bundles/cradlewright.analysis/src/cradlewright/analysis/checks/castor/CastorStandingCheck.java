@@ -8,6 +8,7 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.DollyLoad;
+import cradlewright.analysis.checks.FeetDown;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Reader;
@@ -64,9 +65,8 @@ public final class CastorStandingCheck extends VisitCheck {
         }
         FindingBuilder finding = finding(subject, dolly.get().id(), dolly.get().name()).situation("stored on its castors");
         if (flattens) {
-            finding.remedy(dolly.get().feet().isEmpty()
-                    ? Remedy.advice("Jack it up on blocks beside the castors while it is stored.")
-                    : Remedy.proven("Put the feet down while it is stored.", Verdict.HOLDS));
+            finding.remedy(FeetDown.remedy("Put the feet down while it is stored.", standing)
+                    .orElseGet(() -> Remedy.advice("Jack it up on blocks beside the castors while it is stored.")));
             return List.of(finding.say(Verdict.TIGHT,
                     "Polyurethane treads get flats when they stand loaded for months, and roll hard then."));
         }

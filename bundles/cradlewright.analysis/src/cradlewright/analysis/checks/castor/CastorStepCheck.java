@@ -92,12 +92,12 @@ public final class CastorStepCheck extends DollyLoadCheck {
                             "guidance L23: a filter, not a limit");
         }
         if (verdict != Verdict.HOLDS) {
-            CastorTypes.largerWheel(load, diameter, wheel -> verdict(worst(ways, wheel, step).climb(wheel, step, PUSH_HEIGHT), margin),
-                    verdict, reader).ifPresent(finding::remedy);
+            CastorTypes.largerWheel(standing, load, diameter,
+                    wheel -> verdict(worst(ways, wheel, step).climb(wheel, step, PUSH_HEIGHT), margin), reader).forEach(finding::remedy);
             Verdict low = Verdict.worst(ways.stream().map(way -> verdict(way.climb(diameter, step, diameter / 2), margin))
                     .toList());
             if (low.compareTo(verdict) < 0) {
-                finding.remedy(Remedy.proven("Pull it low, by a strap at the height of the axles.", low));
+                finding.remedy(Remedy.alone("Pull it low, by a strap at the height of the axles.", low));
             }
             finding.remedy(Remedy.advice("Lay a ramp of sheet or wedges before the step."));
         }

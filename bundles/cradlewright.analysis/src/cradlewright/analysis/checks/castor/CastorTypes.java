@@ -1,6 +1,7 @@
 package cradlewright.analysis.checks.castor;
 
 import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.DollyLoad;
 import cradlewright.analysis.checks.Stated;
@@ -8,9 +9,12 @@ import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Engine.IdsKey;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CastorFacts;
+import cradlewright.analysis.facts.Change;
 import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.analysis.facts.StockFacts.CastorType;
 import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.standing.Standing;
+import cradlewright.mechanics.geometry.Vec3;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +25,9 @@ final class CastorTypes {
 
     /** Wheels of which the diameters differ less than this leave the dolly at its height, m: common practice, no source. */
     private static final double SAME_HEIGHT = 0.0005;
+
+    /** Types that are tried. */
+    private static final int TRIED = 3;
 
     private CastorTypes() {
     }
@@ -36,38 +43,42 @@ final class CastorTypes {
     }
 
     /**
-     * Returns the smallest type in stock that takes the load of the castor that carries most, and so of each. A wheel of the present size
-     * is preferred, since the dolly then stays at its height.
+     * Returns the types in stock that take the load of the castor that carries most, and so of each, smallest first. Wheels of the present
+     * size come before others, since the dolly then stays at its height.
      *
      * @param load what the castor that carries most has to take, whatever the give of the new castors, kg
-     * @param margin share of the rating from which it is tight
-     * @param now the verdict to improve
      */
-    static Optional<Remedy> stronger(DollyFacts dolly, double load, double margin, Verdict now, Reader reader) {
-        List<CastorType> rising = rising(reader, CastorType::ratedLoad);
-        List<CastorType> level = rising.stream().filter(type -> keepsHeight(dolly, type, reader)).toList();
-        return best(List.of(level, rising), type -> Verdict.of(load, rated(type), margin), now, dolly, reader);
+    static List<Remedy> stronger(Standing standing, double load, double margin, Reader reader) {
+        return trials(standing, rising(reader, CastorType::ratedLoad), type -> Verdict.of(load, rated(type), margin), reader);
     }
 
-    /** Returns the type in stock with the smallest larger wheel of which the judgement is better, and which is rated as high as any now. */
-    static Optional<Remedy> largerWheel(DollyLoad load, double diameter, Function<Double, Verdict> judgement, Verdict now, Reader reader) {
+    /** Returns the types in stock with a larger wheel that are rated as high as any now, smallest first. */
+    static List<Remedy> largerWheel(Standing standing, DollyLoad load, double diameter, Function<Double, Verdict> judgement,
+            Reader reader) {
         double present = load.wheels().stream().flatMap(wheel -> wheel.type().stream()).mapToDouble(CastorTypes::rated).max().orElse(0);
         List<CastorType> larger = rising(reader, CastorType::wheelDiameter).stream()
                 .filter(type -> type.wheelDiameter().orElseThrow().low() > diameter && rated(type) >= present).toList();
-        return best(List.of(larger), type -> judgement.apply(type.wheelDiameter().orElseThrow().low()), now, load.dolly(), reader);
+        return trials(standing, larger, type -> judgement.apply(type.wheelDiameter().orElseThrow().low()), reader);
     }
 
-    private static Optional<Remedy> best(List<List<CastorType>> lists, Function<CastorType, Verdict> judgement, Verdict now,
-            DollyFacts dolly, Reader reader) {
-        for (Verdict wanted : List.of(Verdict.HOLDS, Verdict.TIGHT)) {
-            Optional<CastorType> found = lists.stream().flatMap(List::stream).filter(type -> judgement.apply(type) == wanted).findFirst();
-            if (found.isPresent() && wanted.compareTo(now) < 0) {
-                return Optional.of(Remedy.proven("Fit castors of the type " + found.get().name() + " all round."
-                        + (keepsHeight(dolly, found.get(), reader) ? ""
-                                : " Their wheels are of another size: the dolly then stands at another height."), wanted));
-            }
-        }
-        return Optional.empty();
+    private static List<Remedy> trials(Standing standing, List<CastorType> rising, Function<CastorType, Verdict> judgement, Reader reader) {
+        DollyFacts dolly = standing.dolly().orElseThrow();
+        return rising.stream().filter(type -> judgement.apply(type).compareTo(Verdict.CANT_SAY) < 0)
+                .sorted(Comparator.comparing(type -> !keepsHeight(dolly, type, reader))).limit(TRIED)
+                .map(type -> Remedy.trial("Fit castors of the type " + type.name() + " all round."
+                        + (keepsHeight(dolly, type, reader) ? ""
+                                : " Their wheels are of another size: the dolly then stands at another height."),
+                        "castor type", trial(standing, dolly, type, reader)))
+                .toList();
+    }
+
+    /** A dolly on larger wheels stands higher by as much as they are larger, and what it carries with it: common practice, no source. */
+    private static Trial trial(Standing standing, DollyFacts dolly, CastorType type, Reader reader) {
+        DollyFacts changed = dolly.withCastors(dolly.castors().stream().map(castor -> castor.withType(type.id())).toList());
+        double higher = dolly.castors().stream().flatMap(castor -> diameter(castor, reader).stream()).findFirst()
+                .flatMap(now -> type.wheelDiameter().map(then -> then.si() - now)).orElse(0.0);
+        return Math.abs(higher) < SAME_HEIGHT ? Trial.records(Change.of(changed))
+                : Trial.records(Change.of(changed.raised(higher), standing.car().with(standing.setup().moved(Vec3.UP.times(higher)))));
     }
 
     private static double rated(CastorType type) {

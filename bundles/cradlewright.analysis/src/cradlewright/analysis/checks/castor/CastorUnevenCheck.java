@@ -49,12 +49,13 @@ public final class CastorUnevenCheck extends DollyLoadCheck {
                 .isPresent());
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < load.wheels().size(); i++) {
-            findings.add(judge(load, i, worst, stiffnessKnown, subject, reader));
+            findings.add(judge(load, i, worst, stiffnessKnown, standing, subject, reader));
         }
         return findings;
     }
 
-    private Finding judge(DollyLoad load, int castor, List<Double> worstOfEach, boolean stiffnessKnown, Subject subject, Reader reader) {
+    private Finding judge(DollyLoad load, int castor, List<Double> worstOfEach, boolean stiffnessKnown, Standing standing, Subject subject,
+            Reader reader) {
         DollyLoad.Wheel wheel = load.wheels().get(castor);
         double worst = worstOfEach.get(castor) / Constants.GRAVITY;
         FindingBuilder finding = finding(subject, wheel.castor().id(), wheel.castor().name()).situation("on three castors")
@@ -74,8 +75,7 @@ public final class CastorUnevenCheck extends DollyLoadCheck {
         // With the give of every castor known, the castor in a hole is worked out by the loads themselves.
         Verdict verdict = rigid == Verdict.STOP && stiffnessKnown ? Verdict.TIGHT : rigid;
         if (rigid != Verdict.HOLDS) {
-            CastorTypes.stronger(load.dolly(), Collections.max(worstOfEach) / Constants.GRAVITY, margin, verdict, reader)
-                    .ifPresent(finding::remedy);
+            CastorTypes.stronger(standing, Collections.max(worstOfEach) / Constants.GRAVITY, margin, reader).forEach(finding::remedy);
         }
         if (rigid == Verdict.STOP) {
             finding.remedy(Remedy.advice("Roll it on even floors only, and look whether every castor touches."));

@@ -78,7 +78,7 @@ public final class DollyRatedCheck extends VisitCheck {
             Optional<Value> rated = other.flatMap(DollyFacts::ratedLoad);
             Verdict after = rated.map(value -> Verdict.of(high, Math.max(0, value.low()), margin)).orElse(Verdict.STOP);
             if (after == Verdict.HOLDS || after == Verdict.TIGHT) {
-                return Optional.of(Remedy.proven("Use " + other.orElseThrow().name() + " if the car fits it.", after));
+                return Optional.of(Remedy.alone("Use " + other.orElseThrow().name() + " if the car fits it.", after));
             }
         }
         return Optional.empty();

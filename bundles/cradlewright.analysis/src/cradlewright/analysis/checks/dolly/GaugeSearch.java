@@ -1,6 +1,7 @@
 package cradlewright.analysis.checks.dolly;
 
 import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.dolly.SectionKey;
 import cradlewright.analysis.dolly.SectionShape;
@@ -8,6 +9,8 @@ import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Engine.IdsKey;
 import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.Change;
+import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.facts.Value;
 import cradlewright.quantity.Source;
@@ -17,20 +20,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
-/** Looks for a thicker gauge of the same shape under which a member is judged better; forces and own weight stay as they are. */
+/** Looks for thicker gauges of the same shape under which a member is judged better, its forces as they are, to be tried on the dolly. */
 final class GaugeSearch {
 
     /** Two measures of a section that differ less than this are equal, m. */
     private static final double SAME = 1e-6;
+    /** Gauges that are tried. */
+    private static final int TRIED = 3;
+    private static final String GROUP = "gauge";
     private static final Map<Double, String> THICKER = thicker();
 
     private final Reader reader;
+    private final DollyFacts dolly;
     private final LoadedMember member;
 
-    GaugeSearch(Reader reader, LoadedMember member) {
+    GaugeSearch(Reader reader, DollyFacts dolly, LoadedMember member) {
         this.reader = reader;
+        this.dolly = dolly;
         this.member = member;
     }
 
@@ -44,39 +51,50 @@ final class GaugeSearch {
     }
 
     /**
-     * Returns the thinnest one in stock that improves the verdict, else how much thicker the sheet would have to be.
+     * Returns thicker ones of the same shape for all members of this section, thinnest first: those in stock, or where none of them is
+     * thick enough, how much thicker the sheet would have to be.
      *
      * @param judge the check's own verdict on a section, nothing when the question does not arise for it
      * @param now the verdict on the present section
      */
-    Remedy thicker(Function<SectionShape, Optional<Verdict>> judge, Verdict now) {
+    List<Remedy> thicker(Function<SectionShape, Optional<Verdict>> judge, Verdict now) {
         Optional<StockFacts.Section> section = member.facts().sectionId().flatMap(this::section);
-        return section.flatMap(s -> fromStock(s, judge, now).or(() -> rolled(s, judge, now)))
-                .orElseGet(() -> Remedy.advice("Take a stronger shape for " + member.facts().name()
-                        + ", or put a support nearer to a castor."));
+        return section.map(s -> fromStock(s, judge, now)).filter(list -> !list.isEmpty())
+                .or(() -> section.map(s -> rolled(s, judge, now))).orElse(List.of());
     }
 
-    private Optional<Remedy> fromStock(StockFacts.Section section, Function<SectionShape, Optional<Verdict>> judge, Verdict now) {
-        Stream<StockFacts.Section> thickerOnes = reader.read(new IdsKey<>(StockFacts.Section.class)).stream()
-                .flatMap(id -> section(id).stream())
-                .filter(other -> sameButThicker(section, other))
-                        .sorted(Comparator.comparingDouble(other -> thickness(other).orElseThrow().si()));
-        return thickerOnes.flatMap(other -> better(other, judge, now)
-                .map(after -> Remedy.proven("Take " + other.name() + " from stock for it: the same shape, thicker.", after)).stream())
-                        .findFirst();
+    private List<Remedy> fromStock(StockFacts.Section section, Function<SectionShape, Optional<Verdict>> judge, Verdict now) {
+        return reader.read(new IdsKey<>(StockFacts.Section.class)).stream().flatMap(id -> section(id).stream())
+                .filter(other -> sameButThicker(section, other) && better(other, judge, now))
+                .sorted(Comparator.comparingDouble(other -> thickness(other).orElseThrow().si())).limit(TRIED)
+                .map(other -> Remedy.trial("Make all members of " + section.name() + " of " + other.name()
+                        + " from stock: the same shape, thicker.", GROUP, Trial.records(Change.of(with(section, other))))).toList();
     }
 
-    private Optional<Remedy> rolled(StockFacts.Section section, Function<SectionShape, Optional<Verdict>> judge, Verdict now) {
-        return THICKER.entrySet().stream().flatMap(entry -> better(scaled(section, entry.getKey()), judge, now)
-                .map(after -> Remedy.proven("Make it of the same shape, " + entry.getValue() + ".", after)).stream()).findFirst();
+    private List<Remedy> rolled(StockFacts.Section section, Function<SectionShape, Optional<Verdict>> judge, Verdict now) {
+        return THICKER.entrySet().stream().filter(entry -> better(scaled(section, section.id(), entry.getKey()), judge, now)).limit(TRIED)
+                .map(entry -> rolled(section, entry.getKey(), entry.getValue())).toList();
     }
 
-    private Optional<Verdict> better(StockFacts.Section section, Function<SectionShape, Optional<Verdict>> judge, Verdict now) {
+    private Remedy rolled(StockFacts.Section section, double factor, String words) {
+        StockFacts.Section other = scaled(section, section.id() + " " + words, factor);
+        return Remedy.trial("Make all members of " + section.name() + " of the same shape, " + words + "; there is none in stock.", GROUP,
+                Trial.records(Change.of(other, with(section, other))));
+    }
+
+    /** The dolly with every member of one section made of another: they are cut from one sheet. */
+    private DollyFacts with(StockFacts.Section section, StockFacts.Section other) {
+        return dolly.withMembers(dolly.members().stream()
+                .map(m -> m.sectionId().filter(section.id()::equals).isPresent() ? m.withSection(other.id()) : m).toList());
+    }
+
+    private boolean better(StockFacts.Section section, Function<SectionShape, Optional<Verdict>> judge, Verdict now) {
         try {
-            return new SectionKey(section.id()).compute(new OneSection(section)).flatMap(judge).filter(after -> after.compareTo(now) < 0);
+            return new SectionKey(section.id()).compute(new OneSection(section)).flatMap(judge).filter(after -> after.compareTo(now) < 0)
+                    .isPresent();
         } catch (IllegalArgumentException | IllegalStateException e) {
             // The rules do not cover the thicker one either: it is no remedy.
-            return Optional.empty();
+            return false;
         }
     }
 
@@ -99,7 +117,7 @@ final class GaugeSearch {
             return false;
         }
         double factor = thickness(other).get().si() / thickness(section).get().si();
-        return factor > 1 && sameMeasures(measures(scaled(section, factor)), measures(other)) && sameShape(section, other);
+        return factor > 1 && sameMeasures(measures(scaled(section, section.id(), factor)), measures(other)) && sameShape(section, other);
     }
 
     private static boolean sameShape(StockFacts.Section section, StockFacts.Section other) {
@@ -152,22 +170,22 @@ final class GaugeSearch {
                 : List.of();
     }
 
-    private static StockFacts.Section scaled(StockFacts.Section section, double factor) {
+    private static StockFacts.Section scaled(StockFacts.Section section, String id, double factor) {
         if (section instanceof StockFacts.Folded s) {
-            return new StockFacts.Folded(s.id(), s.name(), s.shape(), s.height(), s.width(), s.lip(), times(s.thickness(), factor),
+            return new StockFacts.Folded(id, s.name(), s.shape(), s.height(), s.width(), s.lip(), times(s.thickness(), factor),
                     times(s.insideRadius(), factor), s.points());
         }
         if (section instanceof StockFacts.Hollow s) {
-            return new StockFacts.Hollow(s.id(), s.name(), s.height(), s.width(), times(s.thickness(), factor));
+            return new StockFacts.Hollow(id, s.name(), s.height(), s.width(), times(s.thickness(), factor));
         }
         if (section instanceof StockFacts.Tube s) {
-            return new StockFacts.Tube(s.id(), s.name(), s.diameter(), times(s.thickness(), factor));
+            return new StockFacts.Tube(id, s.name(), s.diameter(), times(s.thickness(), factor));
         }
         if (section instanceof StockFacts.Flat s) {
-            return new StockFacts.Flat(s.id(), s.name(), s.height(), times(s.width(), factor));
+            return new StockFacts.Flat(id, s.name(), s.height(), times(s.width(), factor));
         }
         if (section instanceof StockFacts.Tee s) {
-            return new StockFacts.Tee(s.id(), s.name(), s.flangeWidth(), times(s.flangeThickness(), factor), s.webHeight(),
+            return new StockFacts.Tee(id, s.name(), s.flangeWidth(), times(s.flangeThickness(), factor), s.webHeight(),
                     times(s.webThickness(), factor));
         }
         return section;

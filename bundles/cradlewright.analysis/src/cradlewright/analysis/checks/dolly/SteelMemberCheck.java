@@ -9,6 +9,7 @@ import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.dolly.LoadedMember.Used;
 import cradlewright.analysis.dolly.SectionShape;
 import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.analysis.standing.Standing;
 import java.util.List;
 import java.util.Optional;
@@ -48,11 +49,12 @@ abstract class SteelMemberCheck extends FrameCheck {
     @Override
     protected final List<Finding> judge(Standing standing, List<LoadedMember> members, Subject subject, Reader reader) {
         double margin = settings(reader).tightMargin();
-        return members.stream().filter(member -> !member.timber()).flatMap(member -> judge(member, margin, subject, reader).stream())
+        DollyFacts dolly = standing.dolly().orElseThrow();
+        return members.stream().filter(member -> !member.timber()).flatMap(member -> judge(member, dolly, margin, subject, reader).stream())
                 .toList();
     }
 
-    private Optional<Finding> judge(LoadedMember member, double margin, Subject subject, Reader reader) {
+    private Optional<Finding> judge(LoadedMember member, DollyFacts dolly, double margin, Subject subject, Reader reader) {
         if (member.shape().isEmpty()) {
             return Optional.of(finding(member, subject).cantSay("The section of this member is not known.",
                     List.of("section of " + member.facts().name() + ", with all its measures")));
@@ -63,7 +65,7 @@ abstract class SteelMemberCheck extends FrameCheck {
         }
         double yield = member.yield().get();
         try {
-            return worst(member, member.shape().get(), yield).map(used -> answer(member, used, yield, margin, subject, reader));
+            return worst(member, member.shape().get(), yield).map(used -> answer(member, dolly, used, yield, margin, subject, reader));
         } catch (IllegalArgumentException | IllegalStateException e) {
             // The rules refuse the section, a round tube with a very thin wall for one: no number stands behind an answer then.
             return Optional.of(finding(member, subject).remedy(Remedy.advice(instead()))
@@ -75,15 +77,17 @@ abstract class SteelMemberCheck extends FrameCheck {
         return finding(subject, member.facts().id(), member.facts().name());
     }
 
-    private Finding answer(LoadedMember member, Used used, double yield, double margin, Subject subject, Reader reader) {
+    private Finding answer(LoadedMember member, DollyFacts dolly, Used used, double yield, double margin, Subject subject,
+            Reader reader) {
         Verdict verdict = verdict(used, margin);
         FindingBuilder finding = finding(member, subject).situation(used.situation().words()).against(UseWords.demand(used.use()),
                 UseWords.capacity(used.use()), "design resistance, " + used.use().clause() + ", loads factored");
         finding.input("yield strength", UseWords.stress(yield), member.steel().orElseThrow().name());
         inputs(finding, member, used);
         if (verdict == Verdict.STOP) {
-            finding.remedy(new GaugeSearch(reader, member).thicker(shape -> worst(member, shape, yield).map(u -> verdict(u, margin)),
-                    verdict));
+            finding.remediesOr(new GaugeSearch(reader, dolly, member)
+                    .thicker(shape -> worst(member, shape, yield).map(u -> verdict(u, margin)), verdict),
+                    "Take a stronger shape for " + member.facts().name() + ", or put a support nearer to a castor.");
         }
         return finding.say(verdict, words(verdict, used));
     }

@@ -96,7 +96,7 @@ public final class TimberRailCheck extends FrameCheck {
         Timber twice = new Timber(timber.grade, 2 * timber.width, timber.depth);
         Verdict after = Verdict.of(worst(member, twice, damp).ratio, 1, margin);
         return after == Verdict.STOP ? Remedy.advice("Take a deeper rail or steel.")
-                : Remedy.proven("Bolt a second rail of the same timber beside it.", after);
+                : Remedy.alone("Bolt a second rail of the same timber beside it.", after);
     }
 
     private static Optional<Timber> timber(LoadedMember member, Reader reader) {

@@ -65,7 +65,7 @@ public final class FloorCompareCheck extends FloorCheck {
         }
         plate(force, wheel).ifPresent(side -> finding.shown("side of a square plate that would do", Amount.length(side),
                 "worked out")
-                .remedy(Remedy.proven("Stand each castor on a stiff square plate of the side shown.", Verdict.HOLDS)));
+                .remedy(Remedy.alone("Stand each castor on a stiff square plate of the side shown.", Verdict.HOLDS)));
         String worse = result.comparisons().stream().filter(comparison -> !comparison.noWorse()).map(c -> words(c.measure()))
                 .collect(Collectors.joining(", "));
         return finding.cantSay("It is worse than the car wheel that stands there daily in its " + worse + ".",

@@ -67,11 +67,11 @@ public final class FloorPunchingCheck extends FloorCheck {
             Verdict plated = Verdict.of(force, capacity(punching, LoadedArea.rectangle(PLATE, PLATE), Position.INSIDE), margin);
             if (plated.compareTo(verdict) < 0) {
                 finding.input("side of a square plate under each castor", Amount.length(PLATE), "tried for the remedy")
-                        .remedy(Remedy.proven("Stand each castor on a stiff square plate of the side given below.", plated));
+                        .remedy(Remedy.alone("Stand each castor on a stiff square plate of the side given below.", plated));
             }
         }
         if (verdict == Verdict.HOLDS && atEdge != Verdict.HOLDS) {
-            return finding.remedy(Remedy.proven("Keep every castor off edges, joints and drains.", verdict)).say(Verdict.TIGHT,
+            return finding.remedy(Remedy.alone("Keep every castor off edges, joints and drains.", verdict)).say(Verdict.TIGHT,
                     "It does not punch through well inside the slab, but edges and corners are weaker.");
         }
         return finding.say(verdict, verdict == Verdict.STOP ? "The castor may punch through the slab."

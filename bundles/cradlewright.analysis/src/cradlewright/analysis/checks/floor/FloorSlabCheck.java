@@ -78,7 +78,7 @@ public final class FloorSlabCheck extends FloorCheck {
         if (atEdge == Verdict.HOLDS) {
             return finding.say(verdict, "The slab takes it, also at its edges.");
         }
-        return finding.remedy(Remedy.proven("Keep every castor farther from edges, joints and drains than a load is felt.",
+        return finding.remedy(Remedy.alone("Keep every castor farther from edges, joints and drains than a load is felt.",
                 verdict))
                 .say(Verdict.TIGHT, atEdge == Verdict.STOP
                         ? "The slab takes it well inside, and may crack at an edge, joint or corner."

@@ -6,12 +6,18 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.dolly.FrameCheck;
 import cradlewright.analysis.checks.dolly.LoadedMember;
+import cradlewright.analysis.engine.Engine.FactKey;
+import cradlewright.analysis.engine.Engine.IdsKey;
 import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.Change;
 import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.Fact;
 import cradlewright.analysis.facts.JointFacts;
+import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.frame.ForceMoment;
 import cradlewright.mechanics.geometry.Vec3;
@@ -31,6 +37,8 @@ import java.util.Optional;
  */
 abstract class BoltCheck extends FrameCheck {
 
+    /** Sizes that are tried. */
+    private static final int TRIED = 3;
     private static final PlanePoint MIDDLE = new PlanePoint(0, 0);
 
     BoltCheck(CheckInfo info) {
@@ -57,13 +65,13 @@ abstract class BoltCheck extends FrameCheck {
         for (JointFacts joint : standing.dolly().orElseThrow().joints()) {
             List<JointEnd> ends = JointEnd.of(joint.id(), members);
             if (joint instanceof JointFacts.Bolted bolted && !ends.isEmpty()) {
-                findings.add(judge(bolted, ends, subject, reader));
+                findings.add(judge(bolted, ends, standing.dolly().orElseThrow(), subject, reader));
             }
         }
         return findings;
     }
 
-    private Finding judge(JointFacts.Bolted joint, List<JointEnd> ends, Subject subject, Reader reader) {
+    private Finding judge(JointFacts.Bolted joint, List<JointEnd> ends, DollyFacts dolly, Subject subject, Reader reader) {
         FindingBuilder finding = finding(subject, joint.id(), joint.name());
         Optional<Bolts> bolts = Bolts.of(joint, reader);
         if (bolts.isEmpty()) {
@@ -75,7 +83,7 @@ abstract class BoltCheck extends FrameCheck {
             return finding.cantSay("This joint is not fully described.", missing);
         }
         try {
-            return answer(bolts.get(), sheets, ends, settings(reader).tightMargin(), finding);
+            return answer(joint, bolts.get(), sheets, ends, dolly, reader, finding);
         } catch (IllegalArgumentException e) {
             // Bolts in one point or line cannot hold a turn about it, or a measure lies outside the rules: there is no number then.
             return finding.cantSay("The rules used here do not cover this joint under this load.", List.of("bolts of " + joint.name()
@@ -83,14 +91,16 @@ abstract class BoltCheck extends FrameCheck {
         }
     }
 
-    private Finding answer(Bolts bolts, List<Bolts.Sheet> sheets, List<JointEnd> ends, double margin, FindingBuilder finding) {
+    private Finding answer(JointFacts.Bolted joint, Bolts bolts, List<Bolts.Sheet> sheets, List<JointEnd> ends, DollyFacts dolly,
+            Reader reader, FindingBuilder finding) {
+        double margin = settings(reader).tightMargin();
         JointUse worst = worst(bolts, sheets, ends);
         Verdict verdict = verdict(worst, margin);
         finding.situation(worst.situation().words()).against(new Amount(worst.demand(), worst.dimension()),
                 new Amount(worst.capacity(), worst.dimension()), "design resistance, " + worst.clause() + ", loads factored");
         finding.input("factor for prying", Amount.ratio(bolts.prying()), "common practice, no source");
         if (verdict == Verdict.STOP) {
-            finding.remedy(larger(bolts, sheets, ends, margin).orElseGet(() -> Remedy.advice(advice())));
+            finding.remediesOr(larger(joint, bolts, sheets, ends, dolly, reader), advice());
         }
         return finding.say(verdict, switch (verdict) {
             case HOLDS -> "Strong enough; most used is " + worst.what() + ".";
@@ -99,14 +109,29 @@ abstract class BoltCheck extends FrameCheck {
         });
     }
 
-    private Optional<Remedy> larger(Bolts bolts, List<Bolts.Sheet> sheets, List<JointEnd> ends, double margin) {
-        for (BoltSize size : bolts.larger()) {
-            Verdict after = verdict(worst(bolts.withSize(size), sheets, ends), margin);
-            if (after.compareTo(Verdict.STOP) < 0) {
-                return Optional.of(Remedy.proven("Fit " + size.name() + " of the same strength class, with holes to suit.", after));
-            }
+    private List<Remedy> larger(JointFacts.Bolted joint, Bolts bolts, List<Bolts.Sheet> sheets, List<JointEnd> ends, DollyFacts dolly,
+            Reader reader) {
+        double margin = settings(reader).tightMargin();
+        StockFacts.Bolt now = Bolts.bolt(joint, reader).orElseThrow();
+        return bolts.larger().stream().filter(size -> verdict(worst(bolts.withSize(size), sheets, ends),
+                margin).compareTo(Verdict.STOP) < 0)
+                .limit(TRIED).map(size -> larger(size, now, joint, dolly, reader)).toList();
+    }
+
+    private static Remedy larger(BoltSize size, StockFacts.Bolt now, JointFacts.Bolted joint, DollyFacts dolly, Reader reader) {
+        Optional<StockFacts.Bolt> stocked = reader.read(new IdsKey<>(StockFacts.Bolt.class)).stream()
+                .flatMap(id -> reader.read(new FactKey<>(StockFacts.Bolt.class, id)).stream())
+                .filter(bolt -> bolt.grade().equals(now.grade()) && bolt.threadsInShear() == now.threadsInShear()
+                        && Bolts.size(bolt).filter(size::equals).isPresent()).findFirst();
+        StockFacts.Bolt other = stocked.orElseGet(() -> new StockFacts.Bolt(now.id() + " " + size.name(), size.name(),
+                Optional.of(size.name()),
+                now.grade(), now.threadsInShear()));
+        List<Fact> facts = new ArrayList<>(List.of(dolly.with(joint.withBolt(other.id()))));
+        if (stocked.isEmpty()) {
+            facts.add(other);
         }
-        return Optional.empty();
+        return Remedy.trial("Fit " + size.name() + " of the same strength class, with holes to suit" + (stocked.isEmpty()
+                ? "; there is none in stock." : "."), "bolt", Trial.records(new Change(facts, Optional.empty())));
     }
 
     private static Verdict verdict(JointUse use, double margin) {

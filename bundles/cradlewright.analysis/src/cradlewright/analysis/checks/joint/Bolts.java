@@ -75,11 +75,13 @@ record Bolts(BoltSize size, BoltGrade grade, BoltResistance.ShearPlane plane, in
         }
     }
 
-    private static Optional<StockFacts.Bolt> bolt(JointFacts.Bolted joint, Reader reader) {
+    /** Returns the bolt in stock that a joint names. */
+    static Optional<StockFacts.Bolt> bolt(JointFacts.Bolted joint, Reader reader) {
         return joint.boltId().flatMap(id -> reader.read(new FactKey<>(StockFacts.Bolt.class, id)));
     }
 
-    private static Optional<BoltSize> size(StockFacts.Bolt bolt) {
+    /** Returns the size of a bolt in stock, when the table has it. */
+    static Optional<BoltSize> size(StockFacts.Bolt bolt) {
         return bolt.size().map(text -> text.strip().toUpperCase(Locale.ROOT)).flatMap(text -> Stream.of(BoltSize.values())
                 .filter(size -> size.name().equals(text)).findFirst());
     }

@@ -6,6 +6,7 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.dolly.FrameCheck;
@@ -13,9 +14,11 @@ import cradlewright.analysis.checks.dolly.LoadedMember;
 import cradlewright.analysis.dolly.SectionShape;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.Change;
 import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.analysis.facts.JointFacts;
 import cradlewright.analysis.facts.StockFacts;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.frame.ForceMoment;
 import cradlewright.mechanics.joint.BoltResistance;
@@ -84,13 +87,13 @@ public final class WeldCheck extends FrameCheck {
         for (JointFacts joint : standing.dolly().orElseThrow().joints()) {
             List<JointEnd> ends = JointEnd.of(joint.id(), members);
             if (joint instanceof JointFacts.Welded welded && !ends.isEmpty()) {
-                findings.add(judge(welded, ends, subject, reader));
+                findings.add(judge(welded, ends, standing.dolly().orElseThrow(), subject, reader));
             }
         }
         return findings;
     }
 
-    private Finding judge(JointFacts.Welded joint, List<JointEnd> ends, Subject subject, Reader reader) {
+    private Finding judge(JointFacts.Welded joint, List<JointEnd> ends, DollyFacts dolly, Subject subject, Reader reader) {
         FindingBuilder finding = finding(subject, joint.id(), joint.name());
         Optional<StockFacts.Steel> steel = joint.steelId().flatMap(id -> reader.read(new FactKey<>(StockFacts.Steel.class, id)));
         List<String> missing = missing(joint, steel, ends);
@@ -115,7 +118,7 @@ public final class WeldCheck extends FrameCheck {
                     "These welds are too thin or too short to count (EN 1993-1-8 4.5.1 and 4.5.2).");
         }
         try {
-            return answer(weld, ends, settings(reader).tightMargin(), finding);
+            return answer(joint, weld, ends, dolly, settings(reader).tightMargin(), finding);
         } catch (IllegalArgumentException e) {
             // One straight run cannot hold a moment about its own line: there is no number then.
             return finding.cantSay("One straight weld cannot hold the turn that the member puts on it.",
@@ -164,7 +167,8 @@ public final class WeldCheck extends FrameCheck {
         return WeldSteel.S420_AND_OTHERS;
     }
 
-    private static Finding answer(Weld weld, List<JointEnd> ends, double margin, FindingBuilder finding) {
+    private static Finding answer(JointFacts.Welded joint, Weld weld, List<JointEnd> ends, DollyFacts dolly, double margin,
+            FindingBuilder finding) {
         JointUse worst = worst(weld, ends);
         Verdict verdict = verdict(worst, margin);
         finding.situation(worst.situation().words()).against(new Amount(worst.demand(), worst.dimension()),
@@ -173,7 +177,8 @@ public final class WeldCheck extends FrameCheck {
         finding.input("length of each run that counts", Amount.length(weld.fillet.effectiveLength(weld.runLength, OPEN_ENDS)),
                 "EN 1993-1-8 4.5.1: one throat less at each end");
         if (verdict == Verdict.STOP) {
-            finding.remedy(thicker(weld, ends, margin));
+            finding.remediesOr(thicker(joint, weld, ends, dolly, margin),
+                    "Weld longer runs, set them farther apart, or carry the weld round the member.");
         }
         return finding.say(verdict, switch (verdict) {
             case HOLDS -> "The welds are strong enough.";
@@ -182,14 +187,17 @@ public final class WeldCheck extends FrameCheck {
         });
     }
 
-    private static Remedy thicker(Weld weld, List<JointEnd> ends, double margin) {
+    private static List<Remedy> thicker(JointFacts.Welded joint, Weld weld, List<JointEnd> ends, DollyFacts dolly, double margin) {
+        List<Remedy> remedies = new ArrayList<>();
         for (int i = 0; i < FACTORS.length; i++) {
             Weld next = weld.thicker(weld.fillet.throat() * FACTORS[i]);
             if (next.counts() && verdict(worst(next, ends), margin).compareTo(Verdict.STOP) < 0) {
-                return Remedy.proven("Make " + THICKER.get(i) + ".", verdict(worst(next, ends), margin));
+                Value throat = joint.throat().orElseThrow();
+                remedies.add(Remedy.trial("Make " + THICKER.get(i) + ".", "throat", Trial.records(Change.of(
+                        dolly.with(joint.withThroat(new Value(FACTORS[i] * throat.si(), FACTORS[i] * throat.u(), throat.source())))))));
             }
         }
-        return Remedy.advice("Weld longer runs, set them farther apart, or carry the weld round the member.");
+        return remedies;
     }
 
     private static Verdict verdict(JointUse use, double margin) {

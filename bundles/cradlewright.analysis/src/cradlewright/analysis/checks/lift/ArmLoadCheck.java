@@ -9,6 +9,7 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.PartsOff;
 import cradlewright.analysis.checks.Stated;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
@@ -54,12 +55,13 @@ public final class ArmLoadCheck extends LoadedVisitCheck {
             List<String> contacts = standing.supports().stream()
                     .filter(support -> support.holder() instanceof Holder.OnArm on && on.arm().id().equals(arm.id()))
                             .map(Support::contactId).toList();
-            loads.most(contacts).ifPresent(most -> findings.add(judge(arm, lift, most, subject, settings(reader).tightMargin())));
+            loads.most(contacts).ifPresent(most -> findings.add(judge(arm, lift, most, standing, subject, settings(reader).tightMargin())));
         }
         return findings;
     }
 
-    private Finding judge(GearFacts.ArmFacts arm, GearFacts.Lift lift, VisitLoads.Total most, Subject subject, double margin) {
+    private Finding judge(GearFacts.ArmFacts arm, GearFacts.Lift lift, VisitLoads.Total most, Standing standing, Subject subject,
+            double margin) {
         double carried = Math.max(0, most.high()) / Constants.GRAVITY;
         FindingBuilder finding = finding(subject, arm.id(), arm.name()).situation("hanging still")
                 .input("carries, masses as listed", Amount.mass(most.force() / Constants.GRAVITY), "worked out")
@@ -75,7 +77,8 @@ public final class ArmLoadCheck extends LoadedVisitCheck {
                 : "a quarter of the rated load of the lift, since its plate names no arm (rule of the trade)");
         Verdict verdict = Verdict.of(carried, share * stated.get().low(), margin);
         if (verdict == Verdict.STOP) {
-            finding.remedy(Remedy.advice("Take parts off at this end, or bring the balance point nearer to the other arms."));
+            PartsOff.remedies(standing).forEach(finding::remedy);
+            finding.remedy(Remedy.advice("Bring the balance point nearer to the other arms."));
         }
         return finding.say(verdict, verdict == Verdict.STOP ? "This arm carries more than it is rated for."
                 : "This arm takes its share.");

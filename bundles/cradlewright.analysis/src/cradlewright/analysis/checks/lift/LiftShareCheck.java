@@ -6,8 +6,10 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.Swap;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarrierKind;
@@ -26,6 +28,8 @@ import cradlewright.mechanics.lifting.TwoPostShare;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
 import cradlewright.mechanics.mass.EstimatedBalance;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * Does the car lie far enough forward and back on the arms? Limits come from the plate of the lift; without them the rule of thumb
@@ -62,13 +66,14 @@ public final class LiftShareCheck extends VisitCheck {
             return List.of(finding.cantSay("Parts that are on have no mass or no place, so the share is not known.",
                     weight.missing()));
         }
-        Pads pads = Pads.of(weight.estimate().get(), standing.setup(), front, rear);
+        Pads pads = Pads.of(standing, weight.estimate().get(), front, rear);
         return List.of(pads.judge(standing.lift().get(), settings(reader).tightMargin(), finding));
     }
 
     /**
      * The car on its four pads, along the lift.
      *
+     * @param standing the visit
      * @param mass kg
      * @param balance place of the balance point, m
      * @param give how far off that may be, 19 times in 20, m
@@ -76,15 +81,19 @@ public final class LiftShareCheck extends VisitCheck {
      * @param rear place of the rear pads, m
      * @param turned whether the car stands with its tail to the front of the lift
      */
-    private record Pads(double mass, double balance, double give, double front, double rear, boolean turned) {
+    private record Pads(Standing standing, double mass, double balance, double give, double front, double rear, boolean turned) {
 
-        static Pads of(EstimatedBalance estimate, SetupFacts setup, double front, double rear) {
+        /** Share by which the pads are moved further than they must, so that rounding does not decide. */
+        private static final double SPARE = 1e-6;
+
+        static Pads of(Standing standing, EstimatedBalance estimate, double front, double rear) {
+            SetupFacts setup = standing.setup();
             double c = Math.cos(setup.heading());
             double s = Math.sin(setup.heading());
             // Covariance turned into the direction of the lift (JCGM 100, 5.2.2; from memory).
             double variance = c * c * estimate.covariance(Quantity.X, Quantity.X) - 2 * c * s * estimate.covariance(Quantity.X, Quantity.Y)
                     + s * s * estimate.covariance(Quantity.Y, Quantity.Y);
-            return new Pads(estimate.balance().mass(), Carriers.toCarrier(estimate.balance().point(), setup).x(),
+            return new Pads(standing, estimate.balance().mass(), Carriers.toCarrier(estimate.balance().point(), setup).x(),
                     EstimatedBalance.COVERAGE * Math.sqrt(Math.max(0, variance)), front, rear, c < 0);
         }
 
@@ -144,9 +153,20 @@ public final class LiftShareCheck extends VisitCheck {
             double shift = frontGoverns ? window.from() - (balance - give) : balance + give - window.to();
             // Where on the car: its own front lies to the rear of the lift when it stands there turned.
             String way = frontGoverns == turned ? "back" : "forward";
+            double along = frontGoverns ? -shift : shift;
             finding.shown("all pads further " + way + " by at least", Amount.length(shift), "worked out")
-                    .remedy(Remedy.advice("Set all four pads further " + way
-                            + " by the length shown, if sound lift points lie there and the arms reach."));
+                    .remedy(Remedy.trial("Set all four pads further " + way
+                            + " by the length shown, if sound lift points lie there and the arms reach.", moved(along * (1 + SPARE))));
+        }
+
+        /** The pads at places that are no lift points of the files: whether the metal there is sound is another check's question. */
+        private Trial moved(double along) {
+            Map<String, Vec3> onCar = standing.supports().stream().collect(Collectors.toMap(Support::contactId, Support::onCar));
+            double heading = standing.setup().heading();
+            Vec3 step = new Vec3(along * Math.cos(heading), -along * Math.sin(heading), 0);
+            return Trial.records(Swap.contacts(standing, contact -> onCar.containsKey(contact.id()),
+                    contact -> contact.at(onCar.get(contact.id()).plus(step))),
+                    standing.supports().stream().map(Support::objectId).toArray(String[]::new));
         }
 
         /** Returns the share with the balance point that much further back, m. */

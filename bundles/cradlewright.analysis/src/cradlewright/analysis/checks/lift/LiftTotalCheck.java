@@ -8,6 +8,7 @@ import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.PartsOff;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.GearFacts;
@@ -15,8 +16,8 @@ import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Weight;
 import cradlewright.analysis.standing.WeightKey;
-import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
+import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.MassFormulas;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,12 +40,12 @@ public final class LiftTotalCheck extends VisitCheck {
             return List.of();
         }
         List<Finding> findings = new ArrayList<>();
-        standing.lift().ifPresent(lift -> findings.add(examine(lift, weight, subject, reader)));
-        standing.hoist().ifPresent(hoist -> findings.add(examine(hoist, weight, subject, reader)));
+        standing.lift().ifPresent(lift -> findings.add(examine(lift, weight, standing, subject, reader)));
+        standing.hoist().ifPresent(hoist -> findings.add(examine(hoist, weight, standing, subject, reader)));
         return findings;
     }
 
-    private Finding examine(GearFacts gear, Weight weight, Subject subject, Reader reader) {
+    private Finding examine(GearFacts gear, Weight weight, Standing standing, Subject subject, Reader reader) {
         EstimatedBalance estimate = weight.estimate().orElseThrow();
         FindingBuilder finding = finding(subject, gear.id(), gear.name()).situation("hanging still").input("mass, best estimate",
                 Amount.mass(estimate.balance().mass()), "sum of the parts that are on").input("give or take",
@@ -62,7 +63,8 @@ public final class LiftTotalCheck extends VisitCheck {
             return finding.cantSay("Parts that are on have no mass or no place, so what hangs on it is not known.", weight.missing());
         }
         if (verdict == Verdict.STOP) {
-            finding.remedy(Remedy.advice("Take parts off first, or use gear of a higher rating."));
+            PartsOff.remedies(standing).forEach(finding::remedy);
+            finding.remedy(Remedy.advice("Use gear of a higher rating."));
         }
         return finding.say(verdict, verdict == Verdict.STOP ? "More hangs on it than its plate allows."
                 : "Its plate allows what hangs on it.");

@@ -9,6 +9,7 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.PartsOff;
 import cradlewright.analysis.checks.RatedForce;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
@@ -73,7 +74,8 @@ public final class PointCapacityCheck extends LoadedVisitCheck {
         rated.against(finding, carried);
         Verdict verdict = Verdict.of(rated.demand(carried), rated.low(), margin);
         if (verdict == Verdict.STOP) {
-            return Optional.of(finding.remedy(Remedy.advice("Take parts off first, spread the load over a plate, or use more lift points."))
+            PartsOff.remedies(standing).forEach(finding::remedy);
+            return Optional.of(finding.remedy(Remedy.advice("Spread the load over a plate, or use more lift points."))
                     .say(verdict, "This lift point carries more than it is rated for."));
         }
         boolean straps = standing.carrier() == CarrierKind.STRAPS;

@@ -5,10 +5,12 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.Change;
 import cradlewright.analysis.facts.MountFacts;
 import cradlewright.analysis.facts.PieceKind;
 import cradlewright.analysis.standing.Standing;
@@ -31,7 +33,7 @@ public final class StillFastCheck extends VisitCheck {
             return List.of();
         }
         if (!standing.stillFast().isEmpty()) {
-            return standing.stillFast().stream().map(mount -> fast(mount, subject)).toList();
+            return standing.stillFast().stream().map(mount -> fast(mount, standing, subject)).toList();
         }
         List<String> unsaid = standing.car().mounts().stream().filter(mount -> mount.fast().isEmpty()).map(MountFacts::name).toList();
         FindingBuilder finding = finding(subject, standing.visit().id(), subject.label());
@@ -46,10 +48,11 @@ public final class StillFastCheck extends VisitCheck {
         return List.of(finding.say(Verdict.HOLDS, "Every body mount is ticked off as free."));
     }
 
-    private Finding fast(MountFacts mount, Subject subject) {
+    private Finding fast(MountFacts mount, Standing standing, Subject subject) {
         return finding(subject, mount.id(), mount.name())
-                .remedy(Remedy.advice("Lower until the straps are slack, free this mount, "
-                        + "raise by a finger's breadth and see daylight at every mount."))
+                .remedy(Remedy.trial("Lower until the straps are slack, free this mount, "
+                        + "raise by a finger's breadth and see daylight at every mount.",
+                        Trial.records(Change.of(standing.car().with(mount.freed())), mount.id())))
                 .say(Verdict.STOP, "This mount still ties the shell to the chassis: the straps would lift both and tear the mount.");
     }
 }

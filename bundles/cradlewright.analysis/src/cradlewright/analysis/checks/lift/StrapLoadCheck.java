@@ -6,10 +6,13 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.PartsOff;
 import cradlewright.analysis.checks.Stated;
+import cradlewright.analysis.checks.Swap;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Engine.IdsKey;
@@ -28,7 +31,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -61,8 +63,8 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
         Set<String> used = straps.keySet().stream().map(GearFacts.Strap::id).collect(Collectors.toSet());
         List<Finding> findings = new ArrayList<>();
         straps.forEach((strap, supports) -> loads.most(supports.stream().map(Support::contactId).toList())
-                .ifPresent(most -> findings.add(judge(strap, lean(supports), most, oneLeg(strap, supports, loads), used, subject,
-                        reader))));
+                .ifPresent(most -> findings.add(judge(strap, lean(supports), most, oneLeg(strap, supports, loads), standing, used,
+                        subject, reader))));
         return findings;
     }
 
@@ -81,8 +83,8 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
         return supports.stream().mapToDouble(s -> Math.acos(Math.max(0, Math.min(1, s.normal().z())))).max().orElse(0);
     }
 
-    private Finding judge(GearFacts.Strap strap, double lean, VisitLoads.Total most, double oneLeg, Set<String> used,
-            Subject subject, Reader reader) {
+    private Finding judge(GearFacts.Strap strap, double lean, VisitLoads.Total most, double oneLeg, Standing standing,
+            Set<String> used, Subject subject, Reader reader) {
         double carried = Math.max(0, Math.max(most.high(), oneLeg)) / Constants.GRAVITY;
         FindingBuilder finding = finding(subject, strap.id(), strap.name()).situation("hanging still")
                 .input("carries, masses as listed", Amount.mass(most.force() / Constants.GRAVITY), "worked out")
@@ -106,8 +108,8 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
         Stated.mass(strap.ratedLoad().get()).against(finding, carried, factor,
                 "working load limit on the tag times the factor for how it is slung");
         if (carried > limit(strap, lean)) {
-            another(strap, lean, carried, used, reader).ifPresentOrElse(finding::remedy,
-                    () -> finding.remedy(Remedy.advice("Use a strap of a higher working load limit, or take parts off first.")));
+            finding.remediesOr(others(strap, lean, carried, standing, used, reader), "Use a strap of a higher working load limit.");
+            PartsOff.remedies(standing).forEach(finding::remedy);
             return finding.say(Verdict.STOP, "More hangs in this strap than its tag allows.");
         }
         return finding.say(Verdict.TIGHT,
@@ -127,17 +129,17 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
         };
     }
 
-    private static Optional<Remedy> another(GearFacts.Strap strap, double lean, double carried, Set<String> used, Reader reader) {
+    private static List<Remedy> others(GearFacts.Strap strap, double lean, double carried, Standing standing, Set<String> used,
+            Reader reader) {
+        List<Remedy> remedies = new ArrayList<>();
         for (String id : reader.read(new IdsKey<>(GearFacts.Strap.class))) {
-            Optional<GearFacts.Strap> other = reader.read(new FactKey<>(GearFacts.Strap.class, id))
-                    .filter(s -> !used.contains(id) && !s.examination().overdue(reader.read(new TodayKey())));
-            Optional<GearFacts.Strap> slung = other.map(s -> new GearFacts.Strap(s.id(), s.name(), s.examination(),
-                    s.ratedLoad(), s.length(), strap.mode(),
-                    s.stiffness(), s.legs()));
-            if (slung.isPresent() && carried <= limit(slung.get(), lean)) {
-                return Optional.of(Remedy.proven("Use " + slung.get().name() + " here, slung the same way.", Verdict.TIGHT));
-            }
+            reader.read(new FactKey<>(GearFacts.Strap.class, id))
+                    .filter(other -> !used.contains(id) && !other.examination().overdue(reader.read(new TodayKey())))
+                    .map(other -> other.slung(strap.mode())).filter(other -> carried <= limit(other, lean))
+                    .ifPresent(other -> remedies.add(Remedy.trial("Use " + other.name() + " here, slung the same way.", "strap",
+                            Trial.records(Swap.contacts(standing, contact -> contact.carrierId().filter(strap.id()::equals).isPresent(),
+                                    contact -> contact.withCarrier(id), other), strap.id()))));
         }
-        return Optional.empty();
+        return remedies;
     }
 }

@@ -6,10 +6,12 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.LoadedVisitCheck;
 import cradlewright.analysis.checks.Stated;
+import cradlewright.analysis.checks.Swap;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Engine.IdsKey;
@@ -53,12 +55,12 @@ public final class StandLoadCheck extends LoadedVisitCheck {
         Set<String> used = uses.stream().map(use -> use.gear().id()).collect(Collectors.toSet());
         List<Finding> findings = new ArrayList<>();
         for (StandUse use : uses) {
-            loads.most(use.contactIds()).ifPresent(most -> findings.add(judge(use.gear(), most, used, subject, reader)));
+            loads.most(use.contactIds()).ifPresent(most -> findings.add(judge(use.gear(), most, standing, used, subject, reader)));
         }
         return findings;
     }
 
-    private Finding judge(GearFacts gear, VisitLoads.Total most, Set<String> used, Subject subject, Reader reader) {
+    private Finding judge(GearFacts gear, VisitLoads.Total most, Standing standing, Set<String> used, Subject subject, Reader reader) {
         double carried = Math.max(0, most.high()) / Constants.GRAVITY;
         FindingBuilder finding = finding(subject, gear.id(), gear.name()).situation(most.situation().words())
                 .input("carries, masses as listed", Amount.mass(most.force() / Constants.GRAVITY), "worked out")
@@ -81,8 +83,8 @@ public final class StandLoadCheck extends LoadedVisitCheck {
         double margin = settings(reader).tightMargin();
         Verdict verdict = verdict(gear, carried, margin);
         if (verdict == Verdict.STOP) {
-            another(carried, used, reader, margin).ifPresentOrElse(finding::remedy,
-                    () -> finding.remedy(Remedy.advice("Use stands of a higher rating, or share the load among more of them.")));
+            finding.remediesOr(others(gear, carried, standing, used, reader),
+                    "Use stands of a higher rating, or share the load among more of them.");
         }
         return finding.say(verdict, verdict == Verdict.STOP ? gear.name()
                 + " carries more than its plate allows with the margin for uneven shares."
@@ -114,16 +116,17 @@ public final class StandLoadCheck extends LoadedVisitCheck {
                 .orElse(Verdict.CANT_SAY);
     }
 
-    private static Optional<Remedy> another(double carried, Set<String> used, Reader reader, double margin) {
+    private static List<Remedy> others(GearFacts gear, double carried, Standing standing, Set<String> used, Reader reader) {
+        List<Remedy> remedies = new ArrayList<>();
         for (String id : reader.read(new IdsKey<>(GearFacts.Stand.class))) {
-            Optional<GearFacts.Stand> other = reader.read(new FactKey<>(GearFacts.Stand.class, id))
+            reader.read(new FactKey<>(GearFacts.Stand.class, id))
                     .filter(stand -> !used.contains(id) && stand.perPair().isPresent()
-                            && !stand.examination().overdue(reader.read(new TodayKey())));
-            Verdict after = other.map(stand -> verdict(stand, carried, margin)).orElse(Verdict.STOP);
-            if (after == Verdict.HOLDS || after == Verdict.TIGHT) {
-                return Optional.of(Remedy.proven("Use " + other.get().name() + " here if its height fits.", after));
-            }
+                            && !stand.examination().overdue(reader.read(new TodayKey()))
+                            && verdict(stand, carried, settings(reader).tightMargin()).compareTo(Verdict.CANT_SAY) < 0)
+                    .ifPresent(stand -> remedies.add(Remedy.trial("Use " + stand.name() + " here if its height fits.", "stand",
+                            Trial.records(Swap.contacts(standing, contact -> contact.carrierId().filter(gear.id()::equals).isPresent(),
+                                    contact -> contact.withCarrier(id)), gear.id()))));
         }
-        return Optional.empty();
+        return remedies;
     }
 }

@@ -5,11 +5,13 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.BraceFacts;
 import cradlewright.analysis.facts.CarFacts;
+import cradlewright.analysis.facts.Change;
 import cradlewright.analysis.facts.CutZoneFacts;
 import cradlewright.analysis.standing.Standing;
 import java.util.List;
@@ -43,10 +45,19 @@ public final class CutBracedCheck extends VisitCheck {
                     absent.stream().map(id -> "the brace " + id + ": enter it, or name another one for " + cut.name()).toList());
         }
         if (!loose.isEmpty()) {
-            return finding.remedy(Remedy.advice("Fit " + String.join(", ", loose) + " and take the aperture readings, then cut."))
+            return finding.remedy(Remedy.trial("Fit " + String.join(", ", loose) + " and take the aperture readings, then cut.",
+                    Trial.records(Change.of(braced(cut, car)))))
                     .say(Verdict.STOP, "Not yet braced: " + String.join(", ", loose) + (loose.size() == 1 ? " is" : " are")
                     + " not fitted.");
         }
         return finding.say(Verdict.HOLDS, "Every brace named for this cut is fitted.");
+    }
+
+    private static CarFacts braced(CutZoneFacts cut, CarFacts car) {
+        CarFacts braced = car;
+        for (BraceFacts brace : car.braces()) {
+            braced = cut.braceIds().contains(brace.id()) ? braced.with(brace.inPlace()) : braced;
+        }
+        return braced;
     }
 }

@@ -6,14 +6,17 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.Swap;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Engine.IdsKey;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.StockFacts;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.mechanics.contact.ContactFormulas;
@@ -47,13 +50,14 @@ public final class PadPressureCheck extends LoadedVisitCheck {
         for (Support support : standing.supports()) {
             Optional<VisitLoads.Total> most = loads.most(List.of(support.contactId()));
             if (support.pad().isPresent() && most.isPresent()) {
-                findings.add(judge(support, support.pad().get(), most.get(), subject, reader));
+                findings.add(judge(support, support.pad().get(), most.get(), standing, subject, reader));
             }
         }
         return findings;
     }
 
-    private Finding judge(Support support, StockFacts.Pad pad, VisitLoads.Total most, Subject subject, Reader reader) {
+    private Finding judge(Support support, StockFacts.Pad pad, VisitLoads.Total most, Standing standing,
+            Subject subject, Reader reader) {
         double carried = Math.max(0, most.high());
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation(most.situation().words())
                 .input("carries at most", Amount.force(carried), "19 times in 20, any stiffness of the shell");
@@ -68,23 +72,32 @@ public final class PadPressureCheck extends LoadedVisitCheck {
         double margin = settings(reader).tightMargin();
         Verdict verdict = press.verdict(margin);
         if (verdict == Verdict.STOP) {
-            larger(carried, margin, reader).ifPresentOrElse(finding::remedy,
-                    () -> finding.remedy(Remedy.advice("Use a pad of a larger face, or two pads side by side under a stiff plate.")));
+            finding.remediesOr(others(support, pad, carried, standing, reader),
+                    "Use a pad of a larger face, or two pads side by side under a stiff plate.");
         }
         return finding.say(verdict, verdict == Verdict.STOP ? "The pad " + pad.name() + " is crushed." : "The pad " + pad.name()
                 + " takes it.");
     }
 
-    private static Optional<Remedy> larger(double carried, double margin, Reader reader) {
+    /** Pads in stock that this load would not crush; the load itself changes with the give of the pad, so each is tried. */
+    private static List<Remedy> others(Support support, StockFacts.Pad pad, double carried, Standing standing, Reader reader) {
+        List<Remedy> remedies = new ArrayList<>();
         for (String id : reader.read(new IdsKey<>(StockFacts.Pad.class))) {
-            Optional<StockFacts.Pad> other = reader.read(new FactKey<>(StockFacts.Pad.class, id));
-            Verdict after = other.map(pad -> PadPress.of(pad, carried)).filter(press -> press.missing().isEmpty())
-                    .map(press -> press.verdict(margin))
-                    .orElse(Verdict.STOP);
-            if (after == Verdict.HOLDS || after == Verdict.TIGHT) {
-                return Optional.of(Remedy.proven("Use the pad " + other.get().name() + " from stock instead.", after));
-            }
+            reader.read(new FactKey<>(StockFacts.Pad.class, id)).filter(other -> !other.id().equals(pad.id()) && takes(other, carried,
+                    reader))
+                    .ifPresent(other -> remedies.add(Remedy.trial("Use the pad " + other.name() + " from stock instead.", "pad",
+                            Trial.records(Swap.contacts(standing, contact -> contact.id().equals(support.contactId()),
+                                    contact -> Swap.raised(contact.withPad(id), thickness(other) - thickness(pad)))))));
         }
-        return Optional.empty();
+        return remedies;
+    }
+
+    private static boolean takes(StockFacts.Pad pad, double carried, Reader reader) {
+        PadPress press = PadPress.of(pad, carried);
+        return press.missing().isEmpty() && press.verdict(settings(reader).tightMargin()) != Verdict.STOP;
+    }
+
+    private static double thickness(StockFacts.Pad pad) {
+        return pad.thickness().map(Value::si).orElse(0.0);
     }
 }

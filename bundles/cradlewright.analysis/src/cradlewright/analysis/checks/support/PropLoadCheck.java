@@ -8,11 +8,13 @@ import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.KeepOff;
 import cradlewright.analysis.checks.LoadedVisitCheck;
 import cradlewright.analysis.checks.RatedForce;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.PropFacts;
+import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.load.Carried;
 import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.load.Situation;
@@ -52,7 +54,7 @@ public final class PropLoadCheck extends LoadedVisitCheck {
     protected List<Finding> judge(Standing standing, VisitLoads loads, Subject subject, Reader reader) {
         List<Finding> findings = new ArrayList<>();
         for (PropFacts prop : standing.fittedProps()) {
-            hardest(prop, loads).ifPresent(most -> findings.add(judge(prop, most, loads, subject, settings(reader).tightMargin())));
+            hardest(prop, loads).ifPresent(most -> findings.add(judge(prop, most, standing, subject, settings(reader))));
         }
         return findings;
     }
@@ -66,7 +68,7 @@ public final class PropLoadCheck extends LoadedVisitCheck {
         return loads.props().stream().filter(carried -> carried.id().equals(prop.id())).findFirst();
     }
 
-    private Finding judge(PropFacts prop, Pressed most, VisitLoads loads, Subject subject, double margin) {
+    private Finding judge(PropFacts prop, Pressed most, Standing standing, Subject subject, SettingsFacts settings) {
         double carried = most.carried().high();
         FindingBuilder finding = finding(subject, prop.id(), prop.name()).situation(most.situation().words())
                 .input("carries, masses as listed", Amount.force(most.carried().force()), "worked out")
@@ -77,9 +79,10 @@ public final class PropLoadCheck extends LoadedVisitCheck {
         }
         RatedForce rated = new RatedForce(prop.capacity().get(), prop.basis().get());
         rated.against(finding, carried);
-        Verdict verdict = Verdict.of(rated.demand(carried), rated.low(), margin);
-        KeepOff.remedy(most.situation(), verdict, loads, rest -> hardest(prop, rest)
-                .map(left -> Verdict.of(rated.demand(left.carried().high()), rated.low(), margin))).ifPresent(finding::remedy);
+        Verdict verdict = Verdict.of(rated.demand(carried), rated.low(), settings.tightMargin());
+        if (verdict != Verdict.HOLDS) {
+            KeepOff.remedy(most.situation(), standing, settings).ifPresent(finding::remedy);
+        }
         if (verdict == Verdict.STOP) {
             finding.remedy(Remedy.advice("Put a stand of a higher rating under that end."));
         }

@@ -52,10 +52,11 @@ public final class ShimShortCheck extends VisitCheck {
         }
         String what = standing.carries(PieceKind.SHELL) ? "the shell" : standing.carries(PieceKind.CHASSIS) ? "the chassis"
                 : "what it carries";
-        return List.of(judge(supports, settings(reader).shimTolerance(), what, subject, reader));
+        return List.of(judge(standing, settings(reader).shimTolerance(), what, subject, reader));
     }
 
-    private Finding judge(List<Support> supports, ShimTolerance tolerance, String what, Subject subject, Reader reader) {
+    private Finding judge(Standing standing, ShimTolerance tolerance, String what, Subject subject, Reader reader) {
+        List<Support> supports = standing.supports();
         List<Double> gaps = supports.stream().map(Support::gap).toList();
         List<Double> low = low(supports, gaps);
         int shortest = shortest(low);
@@ -71,7 +72,7 @@ public final class ShimShortCheck extends VisitCheck {
         if (twist <= tolerance.welding()) {
             return finding.say(verdict, "The supports lie in one plane, well enough even for welding.");
         }
-        remedy(supports, gaps, shortest, low.get(shortest), tolerance, reader).ifPresentOrElse(finding::remedy,
+        remedy(standing, gaps, shortest, low.get(shortest), tolerance, reader).ifPresentOrElse(finding::remedy,
                 () -> finding.remedy(Remedy.advice("Shim up " + support.name()
                         + " by what it is short of the plane of the others.")));
         String fit = verdict == Verdict.STOP ? what + " twists more than is allowed even for storing."
@@ -123,17 +124,17 @@ public final class ShimShortCheck extends VisitCheck {
     }
 
     /** Lays the stack on hand that leaves the least twist and asks again. */
-    private static Optional<Remedy> remedy(List<Support> supports, List<Double> gaps, int shortest, double missing,
-            ShimTolerance tolerance,
-            Reader reader) {
+    private static Optional<Remedy> remedy(Standing standing, List<Double> gaps, int shortest, double missing,
+            ShimTolerance tolerance, Reader reader) {
+        List<Support> supports = standing.supports();
         double before = twist(low(supports, gaps));
         Optional<StockShims.Stack> best = StockShims.under(supports.get(shortest), 2 * missing, reader).stream()
                 .min(Comparator.comparingDouble(stack -> twistWith(stack, supports, gaps, shortest)));
         return best.filter(stack -> twistWith(stack, supports, gaps, shortest) < before)
                 .filter(stack -> verdict(twistWith(stack, supports, gaps, shortest), tolerance).compareTo(verdict(before,
                         tolerance)) < 0)
-                .map(stack -> Remedy.proven("Lay " + stack.words() + " under " + supports.get(shortest).name() + ".",
-                        verdict(twistWith(stack, supports, gaps, shortest), tolerance)));
+                .map(stack -> Remedy.trial("Lay " + stack.words() + " under " + supports.get(shortest).name() + ".",
+                        stack.under(supports.get(shortest), standing)));
     }
 
     private static double twistWith(StockShims.Stack stack, List<Support> supports, List<Double> gaps, int at) {

@@ -8,12 +8,14 @@ import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.KeepOff;
 import cradlewright.analysis.checks.LoadedVisitCheck;
 import cradlewright.analysis.checks.RatedForce;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.FixtureFacts;
 import cradlewright.analysis.facts.Hold;
+import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.load.Carried;
 import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.standing.Holder;
@@ -61,8 +63,8 @@ public final class SupportHeldCheck extends LoadedVisitCheck {
         List<Finding> findings = new ArrayList<>();
         for (Support support : standing.supports()) {
             if (support.hold() != Hold.RESTS) {
-                hardest(support, loads).ifPresent(tug -> findings.add(judge(support, tug, loads, subject, settings(reader)
-                        .tightMargin())));
+                hardest(support, loads).ifPresent(tug -> findings.add(judge(support, tug, standing, subject,
+                        settings(reader))));
             }
         }
         return findings;
@@ -78,7 +80,7 @@ public final class SupportHeldCheck extends LoadedVisitCheck {
         return new Tug(situation, support.hold() == Hold.BOLTED ? Math.max(0, -carried.low()) : 0, carried.shear());
     }
 
-    private Finding judge(Support support, Tug tug, VisitLoads loads, Subject subject, double margin) {
+    private Finding judge(Support support, Tug tug, Standing standing, Subject subject, SettingsFacts settings) {
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation(tug.situation().words())
                 .input("pulled by at most", Amount.force(tug.pull()), "19 times in 20, any stiffness of the shell")
                 .input("pushed sideways by", Amount.force(tug.shear()), "worked out, masses as listed");
@@ -92,10 +94,10 @@ public final class SupportHeldCheck extends LoadedVisitCheck {
                             + " can take, and whether that is a working load limit, a rated load or a design resistance"));
         }
         rated.get().against(finding, tug.size());
-        Verdict verdict = judgement(tug, rated.get(), margin);
-        KeepOff.remedy(tug.situation(), verdict, loads, rest -> hardest(support, rest).map(left -> judgement(left, rated.get(),
-                margin)))
-                .ifPresent(finding::remedy);
+        Verdict verdict = judgement(tug, rated.get(), settings.tightMargin());
+        if (verdict != Verdict.HOLDS) {
+            KeepOff.remedy(tug.situation(), standing, settings).ifPresent(finding::remedy);
+        }
         if (verdict == Verdict.STOP) {
             finding.remedy(Remedy.advice("Fit a prop on the other side, or a fixture of a higher rating."));
         }

@@ -6,12 +6,15 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.Swap;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.Hold;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.load.Carried;
 import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.load.RaisedKey;
@@ -20,6 +23,7 @@ import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.mechanics.contact.ContactFormulas;
 import cradlewright.mechanics.coupled.CoupledFormulas;
+import cradlewright.quantity.Source;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -42,8 +46,8 @@ public final class SupportLightCheck extends LoadedVisitCheck {
     /** Step that is tried when there are no shims in stock, m. */
     private static final double STEP = 0.0005;
 
-    /** Shims to lay, in words, and their height. */
-    private record Lift(double height, String words) {
+    /** Shims to lay, in words and as records, and their height. */
+    private record Lift(double height, String words, Trial trial) {
     }
 
     /** Creates the check. */
@@ -71,14 +75,15 @@ public final class SupportLightCheck extends LoadedVisitCheck {
         Loads rest = loads.atRest().orElseThrow();
         for (Support support : standing.supports()) {
             if (asked(support)) {
-                rest.support(support.contactId()).ifPresent(c -> findings.add(judge(support, c, rest, loads.meanAtRest(),
+                rest.support(support.contactId()).ifPresent(c -> findings.add(judge(support, c, rest, standing, loads.meanAtRest(),
                         subject, reader)));
             }
         }
         return findings;
     }
 
-    private Finding judge(Support support, Carried carried, Loads rest, double mean, Subject subject, Reader reader) {
+    private Finding judge(Support support, Carried carried, Loads rest, Standing standing, double mean, Subject subject,
+            Reader reader) {
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation("at rest")
                 .input("carries, masses as listed", Amount.force(carried.force()), "worked out")
                 .input("carries at least", Amount.force(carried.low()), "19 times in 20, any stiffness of the shell")
@@ -91,7 +96,7 @@ public final class SupportLightCheck extends LoadedVisitCheck {
         if (verdict == Verdict.HOLDS) {
             return finding.say(verdict, "It carries its share.");
         }
-        List<Lift> lifts = lifts(support, reader);
+        List<Lift> lifts = lifts(support, standing, reader);
         List<Map<String, Double>> after = reader.read(new RaisedKey(subject.ownerId(), subject.visitId().orElseThrow(),
                 support.contactId(),
                 lifts.stream().map(Lift::height).toList()));
@@ -110,15 +115,21 @@ public final class SupportLightCheck extends LoadedVisitCheck {
         return force < NOTHING ? Verdict.STOP : Verdict.of(LIGHT * mean, Math.max(0, low), margin);
     }
 
-    private static List<Lift> lifts(Support support, Reader reader) {
+    /** Without shims in the files, the gap under the support is what shows that it is raised. */
+    private static Trial raised(Support support, Standing standing, double height) {
+        return Trial.records(Swap.contacts(standing, contact -> contact.id().equals(support.contactId()), contact -> contact.withGap(
+                new Value(support.gap() - height, contact.gap().map(Value::u).orElse(0.0), Source.DERIVED))));
+    }
+
+    private static List<Lift> lifts(Support support, Standing standing, Reader reader) {
         List<Lift> lifts = new ArrayList<>();
         for (StockShims.Stack stack : StockShims.under(support, HIGHEST, reader)) {
-            lifts.add(new Lift(stack.height(), "Lay " + stack.words() + " under " + support.name() + "."));
+            lifts.add(new Lift(stack.height(), "Lay " + stack.words() + " under " + support.name() + ".", stack.under(support, standing)));
         }
         if (lifts.isEmpty()) {
             for (int steps = 1; steps * STEP <= HIGHEST; steps++) {
                 lifts.add(new Lift(steps * STEP, "Raise " + support.name() + " by " + steps + (steps == 1 ? " step" : " steps")
-                        + " of half a millimetre."));
+                        + " of half a millimetre.", raised(support, standing, steps * STEP)));
             }
         }
         return lifts;
@@ -133,7 +144,7 @@ public final class SupportLightCheck extends LoadedVisitCheck {
             Map<String, Double> forces = after.get(i);
             if (!forces.isEmpty() && othersKeep(forces, support, rest, mean)) {
                 Verdict then = verdict.apply(forces.get(support.contactId()));
-                Optional<Remedy> found = Optional.of(Remedy.proven(lifts.get(i).words(), then));
+                Optional<Remedy> found = Optional.of(Remedy.trial(lifts.get(i).words(), lifts.get(i).trial()));
                 if (then == Verdict.HOLDS) {
                     return found;
                 }

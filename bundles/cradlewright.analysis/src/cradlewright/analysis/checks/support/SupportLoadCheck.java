@@ -8,11 +8,14 @@ import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.KeepOff;
 import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.PartsOff;
 import cradlewright.analysis.checks.RatedForce;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.FixtureFacts;
+import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
@@ -47,14 +50,14 @@ public final class SupportLoadCheck extends LoadedVisitCheck {
         for (Support support : standing.supports()) {
             Optional<VisitLoads.Total> most = loads.most(List.of(support.contactId()));
             if (support.holder() instanceof Holder.OnFixture on && most.isPresent()) {
-                findings.add(judge(support, on.fixture(), most.get(), loads, subject, settings(reader).tightMargin()));
+                findings.add(judge(support, on.fixture(), most.get(), standing, subject, settings(reader)));
             }
         }
         return findings;
     }
 
-    private Finding judge(Support support, FixtureFacts fixture, VisitLoads.Total most, VisitLoads loads, Subject subject,
-            double margin) {
+    private Finding judge(Support support, FixtureFacts fixture, VisitLoads.Total most, Standing standing, Subject subject,
+            SettingsFacts settings) {
         double carried = Math.max(0, most.high());
         FindingBuilder finding = finding(subject, fixture.id(), fixture.name()).situation(most.situation().words())
                 .input("carries, masses as listed", Amount.force(most.force()), "worked out")
@@ -67,11 +70,13 @@ public final class SupportLoadCheck extends LoadedVisitCheck {
         }
         RatedForce rated = new RatedForce(fixture.capacity().get(), fixture.basis().get());
         rated.against(finding, carried);
-        Verdict verdict = Verdict.of(rated.demand(carried), rated.low(), margin);
-        KeepOff.remedy(most.situation(), verdict, loads, rest -> rest.most(List.of(support.contactId()))
-                .map(left -> Verdict.of(rated.demand(Math.max(0, left.high())), rated.low(), margin))).ifPresent(finding::remedy);
+        Verdict verdict = Verdict.of(rated.demand(carried), rated.low(), settings.tightMargin());
+        if (verdict != Verdict.HOLDS) {
+            KeepOff.remedy(most.situation(), standing, settings).ifPresent(finding::remedy);
+        }
         if (verdict == Verdict.STOP) {
-            finding.remedy(Remedy.advice("Take parts off, add a support, or fit a fixture of a higher rating."));
+            PartsOff.remedies(standing).forEach(finding::remedy);
+            finding.remedy(Remedy.advice("Add a support, or fit a fixture of a higher rating."));
         }
         return finding.say(verdict, verdict == Verdict.STOP ? "This fixture carries more than it is rated for."
                 : "This fixture takes what it carries.");

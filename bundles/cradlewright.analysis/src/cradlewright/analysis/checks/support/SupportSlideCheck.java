@@ -6,12 +6,16 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.KeepOff;
 import cradlewright.analysis.checks.LoadedVisitCheck;
+import cradlewright.analysis.checks.Swap;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.Hold;
+import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.load.Carried;
 import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.load.Situation;
@@ -55,8 +59,8 @@ public final class SupportSlideCheck extends LoadedVisitCheck {
         List<Finding> findings = new ArrayList<>();
         for (Support support : standing.supports()) {
             if (support.hold() == Hold.RESTS) {
-                worst(support, loads).ifPresent(worst -> findings.add(judge(support, worst, standing, loads, subject,
-                        settings(reader).tightMargin())));
+                worst(support, loads).ifPresent(worst -> findings.add(judge(support, worst, standing, subject,
+                        settings(reader))));
             }
         }
         return findings;
@@ -76,21 +80,21 @@ public final class SupportSlideCheck extends LoadedVisitCheck {
         return Support.FRICTION * Math.max(0, carried.low());
     }
 
-    private Finding judge(Support support, Loads worst, Standing standing, VisitLoads loads, Subject subject, double margin) {
+    private Finding judge(Support support, Loads worst, Standing standing, Subject subject, SettingsFacts settings) {
         Carried carried = worst.support(support.contactId()).orElseThrow();
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation(worst.situation().words())
                 .input("friction", Amount.ratio(Support.FRICTION), "common practice, no source")
                 .input("carries at least", Amount.force(Math.max(0, carried.low())), "19 times in 20, any stiffness of the shell")
-                .input("sideways here", Amount.force(carried.shear()), "worked out").input("friction holds here", Amount.force(grip(carried)), "worked out");
-        Verdict verdict = verdict(carried, worst, standing, margin);
+                .input("sideways here", Amount.force(carried.shear()), "worked out").input("friction holds here",
+                        Amount.force(grip(carried)), "worked out");
+        Verdict verdict = verdict(carried, worst, standing, settings.tightMargin());
         compare(finding, carried, worst, standing, verdict);
         if (verdict == Verdict.HOLDS) {
             return finding.say(verdict, "Friction holds it.");
         }
-        KeepOff.remedy(worst.situation(), verdict, loads, rest -> worst(support, rest)
-                .map(left -> verdict(left.support(support.contactId()).orElseThrow(), left, standing, margin))
-                .or(() -> Optional.of(Verdict.HOLDS))).ifPresent(finding::remedy);
-        finding.remedy(Remedy.advice("Pin or bolt the shell at " + support.name() + "."));
+        KeepOff.remedy(worst.situation(), standing, settings).ifPresent(finding::remedy);
+        finding.remedy(Remedy.trial("Pin the shell at " + support.name() + ".", Trial.records(Swap.contacts(standing,
+                contact -> contact.id().equals(support.contactId()), contact -> contact.withHold(Hold.PINNED)))));
         return finding.say(verdict, verdict == Verdict.STOP
                 ? "The push slides the shell off its supports: friction does not hold it."
                 : "Friction hardly holds it here; the other supports hold the rest of the push.");
@@ -101,7 +105,8 @@ public final class SupportSlideCheck extends LoadedVisitCheck {
         if (verdict == Verdict.STOP || carried.shear() <= grip(carried)) {
             finding.against(Amount.force(carried.shear()), Amount.force(grip(carried)), "friction, common practice, no source");
         } else if (standing.supports().stream().allMatch(support -> support.hold() == Hold.RESTS)) {
-            finding.against(Amount.force(push(loads)), Amount.force(grip(loads)), "friction of all supports together, common practice, no source");
+            finding.against(Amount.force(push(loads)), Amount.force(grip(loads)),
+                    "friction of all supports together, common practice, no source");
         }
     }
 

@@ -6,11 +6,13 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.DollyLoad;
 import cradlewright.analysis.checks.DollyLoadCheck;
 import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.Change;
 import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.castor.CastorFormulas;
@@ -69,9 +71,11 @@ public final class TipKerbCheck extends DollyLoadCheck {
                 .input("balance point behind the stopped castors, at least", Amount.length(Math.max(0, worst.distance())),
                         "castors trailing");
         if (verdict != Verdict.HOLDS) {
-            propose(finding, "Move it lengthwise only.", Verdict.of(pace, along.speed(), settings.tightMargin()), verdict);
-            propose(finding, "Move it at half the walking pace.", Verdict.of(pace / 2, worst.speed(), settings.tightMargin()),
-                    verdict);
+            Verdict lengthwise = Verdict.of(pace, along.speed(), settings.tightMargin());
+            if (lengthwise.compareTo(verdict) < 0) {
+                finding.remedy(Remedy.alone("Move it lengthwise only.", lengthwise));
+            }
+            finding.remedy(Remedy.trial("Move it at half the walking pace.", Trial.here(Change.of(settings.withWalkingSpeed(pace / 2)))));
         }
         if (verdict == Verdict.STOP) {
             finding.remedy(Remedy.advice("Sweep the way, close the gaps in it, and have one person walk ahead."));
@@ -79,12 +83,6 @@ public final class TipKerbCheck extends DollyLoadCheck {
         return List.of(finding.say(verdict, verdict == Verdict.STOP ? "Rolled " + worst.words()
                 + " at walking pace it may go over its castors."
                 : "At walking pace it comes back down on its castors."));
-    }
-
-    private static void propose(FindingBuilder finding, String words, Verdict after, Verdict now) {
-        if (after.compareTo(now) < 0) {
-            finding.remedy(Remedy.proven(words, after));
-        }
     }
 
     private static Way worst(List<Way> ways) {

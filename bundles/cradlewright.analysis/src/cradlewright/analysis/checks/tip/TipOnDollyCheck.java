@@ -7,10 +7,11 @@ import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.FitProp;
+import cradlewright.analysis.checks.KeepOff;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.Hold;
-import cradlewright.analysis.facts.PropFacts;
 import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.load.TipAnswer;
@@ -21,8 +22,8 @@ import cradlewright.analysis.standing.WeightKey;
 import cradlewright.mechanics.coupled.CoupledFormulas;
 import cradlewright.mechanics.formula.Constants;
 import cradlewright.mechanics.geometry.Vec3;
-import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
+import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.tipping.TippingFormulas;
 import java.util.List;
 import java.util.Optional;
@@ -76,9 +77,8 @@ public final class TipOnDollyCheck extends PushedCheck {
 
     @Override
     void remedies(FindingBuilder finding, TipAnswer answer, Verdict now, Standing standing, Reader reader) {
-        standing.dolly().stream().flatMap(dolly -> dolly.props().stream()).filter(prop -> !prop.fitted()).map(PropFacts::name)
-                .findFirst()
-                .ifPresent(prop -> finding.remedy(Remedy.advice("Fit " + prop + " first, and look whether it touches.")));
+        KeepOff.remedy(answer.situation(), standing, settings(reader)).ifPresent(finding::remedy);
+        FitProp.remedies(standing).forEach(finding::remedy);
         if (now == Verdict.STOP) {
             finding.remedy(Remedy.advice("Hold the body down at the far supports, or put a stand under the end in work."));
         }

@@ -6,9 +6,10 @@ import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.DollyLoad;
+import cradlewright.analysis.checks.FeetDown;
+import cradlewright.analysis.checks.FitProp;
+import cradlewright.analysis.checks.KeepOff;
 import cradlewright.analysis.engine.Reader;
-import cradlewright.analysis.facts.PropFacts;
-import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.facts.StockFacts.CastorType;
 import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.load.TipAnswer;
@@ -70,18 +71,9 @@ public final class TipOnFloorCheck extends PushedCheck {
 
     @Override
     void remedies(FindingBuilder finding, TipAnswer answer, Verdict now, Standing standing, Reader reader) {
-        DollyLoad load = DollyLoad.of(standing, reader);
-        if (!DollyLoad.onFeet(load.dolly()) && load.canStandOnFeet()) {
-            SettingsFacts settings = settings(reader);
-            Verdict after = Verdict.of(settings.requiredRatio(), onFeet(load, standing, reader).ratio(answer.situation().push()
-                    .orElseThrow()),
-                    settings.tightMargin());
-            if (after.compareTo(now) < 0) {
-                finding.remedy(Remedy.proven("Put the feet down first.", after));
-            }
-        }
-        load.dolly().props().stream().filter(prop -> !prop.fitted()).map(PropFacts::name).findFirst()
-                .ifPresent(prop -> finding.remedy(Remedy.advice("Fit " + prop + " first, and look whether it touches.")));
+        KeepOff.remedy(answer.situation(), standing, settings(reader)).ifPresent(finding::remedy);
+        FeetDown.remedy("Put the feet down first.", standing).ifPresent(finding::remedy);
+        FitProp.remedies(standing).forEach(finding::remedy);
         if (now == Verdict.STOP) {
             finding.remedy(Remedy.advice("Work at it lower down or from the other side, or put a stand under that end."));
         }

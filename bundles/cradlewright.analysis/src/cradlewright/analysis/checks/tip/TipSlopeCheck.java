@@ -11,6 +11,7 @@ import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.DollyLoad;
 import cradlewright.analysis.checks.DollyLoadCheck;
 import cradlewright.analysis.checks.Fall;
+import cradlewright.analysis.checks.FeetDown;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.standing.Standing;
@@ -58,11 +59,8 @@ public final class TipSlopeCheck extends DollyLoadCheck {
         finding.atLeast(Amount.length(asked), Amount.length(Math.max(0, margin)),
                 "least way of the balance point to a line over which it falls, against what the fall takes off it");
         Verdict verdict = verdict(asked, margin, settings);
-        if (verdict != Verdict.HOLDS && !feet && load.canStandOnFeet()) {
-            Verdict after = verdict(asked, margin(load, Leads.feet(load)), settings);
-            if (after.compareTo(verdict) < 0) {
-                finding.remedy(Remedy.proven("Put the feet down while it stands there.", after));
-            }
+        if (verdict != Verdict.HOLDS) {
+            FeetDown.remedy("Put the feet down while it stands there.", standing).ifPresent(finding::remedy);
         }
         if (verdict == Verdict.STOP) {
             finding.remedy(Remedy.advice("Bring the load lower or more to the middle, or let it stand on level floor."));

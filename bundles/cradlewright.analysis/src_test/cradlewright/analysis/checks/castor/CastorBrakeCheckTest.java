@@ -58,7 +58,7 @@ class CastorBrakeCheckTest {
     @Test
     void brakesOnAllAreProven() {
         // Two castors of a diagonal then hold 100 kg each.
-        assertEquals(new Remedy("Fit brakes to all castors, and set them all.", Optional.of(Verdict.HOLDS)), only(shop(1.01))
+        assertEquals(Remedy.mends("Fit brakes to all castors, and set them all.", Verdict.HOLDS), only(shop(1.01))
                 .remedies().get(0));
     }
 

@@ -75,11 +75,11 @@ class CastorLoadCheckTest {
         RollingShop shop = shop(JOINT / 1.01).has(RollingShop.type("larger", 700, 0.16)).has(RollingShop.type("largest", 2000,
                 0.2));
         List<Remedy> remedies = rearRight(shop).remedies();
-        assertEquals(new Remedy("Do not roll it over joints while it is this heavy.", Optional.of(Verdict.TIGHT)),
+        assertEquals(Remedy.mends("Do not roll it over joints while it is this heavy.", Verdict.TIGHT),
                 remedies.get(0));
         // Statics allow 506.25 kg on this castor, times 1.4 = 708.75 kg: the type for 700 kg would stop, the next one holds.
-        assertEquals(new Remedy("Fit castors of the type largest all round. Their wheels are of another size: the dolly then stands at "
-                + "another height.", Optional.of(Verdict.HOLDS)), remedies.get(1));
+        assertEquals(Remedy.mends("Fit castors of the type largest all round. Their wheels are of another size: the dolly then stands at "
+                + "another height.", Verdict.HOLDS), remedies.get(1));
     }
 
     @Test
@@ -88,7 +88,7 @@ class CastorLoadCheckTest {
         // right gets up to 708.75 kg: 0.897 of "wide", 0.886 of "level", which has the wheel of 125 mm that the dolly stands on now.
         RollingShop shop = shop(250).has(RollingShop.type("middle", 600, 0.125)).has(RollingShop.type("wide", 790, 0.16))
                 .has(RollingShop.type("level", 800, 0.125)).has(RollingShop.type("more", 900, 0.125));
-        Remedy expected = new Remedy("Fit castors of the type level all round.", Optional.of(Verdict.HOLDS));
+        Remedy expected = Remedy.mends("Fit castors of the type level all round.", Verdict.HOLDS);
         List<Finding> stopped = shop.ask(new CastorLoadCheck()).stream().filter(finding -> finding.verdict() == Verdict.STOP).toList();
         assertEquals(List.of("front right", "rear left", "rear right"), stopped.stream().map(Finding::objectName).toList());
         stopped.forEach(finding -> assertTrue(finding.remedies().contains(expected), finding.remedies()::toString));

@@ -56,7 +56,7 @@ class CastorRunAwayCheckTest {
 
     @Test
     void feetAreTheFirstRemedy() {
-        assertEquals(new Remedy("Put the feet down.", Optional.of(Verdict.HOLDS)), only(shop().onFall(0.02).feet(0.6, false))
+        assertEquals(Remedy.mends("Put the feet down.", Verdict.HOLDS), only(shop().onFall(0.02).feet(0.6, false))
                 .remedies().get(0));
         assertEquals(List.of(), shop().onFall(0.02).feet(0.6, true).ask(new CastorRunAwayCheck()));
     }

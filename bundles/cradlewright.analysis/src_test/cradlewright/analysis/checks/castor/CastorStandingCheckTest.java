@@ -32,7 +32,7 @@ class CastorStandingCheckTest {
     void polyurethaneIsTightInStorage() {
         assertEquals(Verdict.TIGHT, only(in(PlaceFacts.Kind.RACK)).verdict());
         assertEquals(Verdict.TIGHT, only(in(PlaceFacts.Kind.YARD).staysUntil(SupportShop.TODAY.plusDays(31))).verdict());
-        assertEquals(new Remedy("Put the feet down while it is stored.", Optional.of(Verdict.HOLDS)),
+        assertEquals(Remedy.mends("Put the feet down while it is stored.", Verdict.HOLDS),
                 only(in(PlaceFacts.Kind.RACK).feet(0.6, false)).remedies().get(0));
     }
 

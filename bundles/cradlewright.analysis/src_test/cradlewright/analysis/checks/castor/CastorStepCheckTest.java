@@ -64,9 +64,9 @@ class CastorStepCheckTest {
         // A larger wheel that is rated lower than those it replaces (1000 kg) is no help.
         List<Remedy> remedies = only(shop(0.020).has(RollingShop.type("weaker", 500, 0.2)).has(RollingShop.type("larger", 1000, 0.2)))
                 .remedies();
-        assertEquals(new Remedy("Fit castors of the type larger all round. Their wheels are of another size: the dolly then stands at "
-                + "another height.", Optional.of(Verdict.HOLDS)), remedies.get(0));
-        assertEquals(new Remedy("Pull it low, by a strap at the height of the axles.", Optional.of(Verdict.HOLDS)),
+        assertEquals(Remedy.mends("Fit castors of the type larger all round. Their wheels are of another size: the dolly then stands at "
+                + "another height.", Verdict.HOLDS), remedies.get(0));
+        assertEquals(Remedy.alone("Pull it low, by a strap at the height of the axles.", Verdict.HOLDS),
                 remedies.get(1));
     }
 

@@ -91,8 +91,8 @@ class CastorUnevenCheckTest {
     @Test
     void largerCastorsAreProven() {
         List<Remedy> remedies = rearRight(shop(WORST / 1.01).has(RollingShop.type("larger", 600, 0.16))).remedies();
-        assertEquals(new Remedy("Fit castors of the type larger all round. Their wheels are of another size: the dolly then stands at "
-                + "another height.", Optional.of(Verdict.HOLDS)), remedies.get(0));
+        assertEquals(Remedy.mends("Fit castors of the type larger all round. Their wheels are of another size: the dolly then stands at "
+                + "another height.", Verdict.HOLDS), remedies.get(0));
     }
 
     @Test

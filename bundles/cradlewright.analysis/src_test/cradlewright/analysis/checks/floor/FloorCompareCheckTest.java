@@ -56,7 +56,7 @@ class FloorCompareCheckTest {
         // 0.15 m square is 0.0225 m2; 0.10 m square is too small.
         Finding finding = only(shop(5e-4));
         assertEquals(Verdict.CANT_SAY, finding.verdict());
-        assertEquals(new Remedy("Stand each castor on a stiff square plate of the side shown.", Optional.of(Verdict.HOLDS)),
+        assertEquals(Remedy.alone("Stand each castor on a stiff square plate of the side shown.", Verdict.HOLDS),
                 finding.remedies().get(0));
         assertEquals(0.15, finding.inputs().get(5).amount().si(), 1e-12);
     }

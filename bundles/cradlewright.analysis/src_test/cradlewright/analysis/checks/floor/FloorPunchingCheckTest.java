@@ -59,7 +59,7 @@ class FloorPunchingCheckTest {
     @Test
     void aPlateIsProven() {
         // 0.2 m square at 2d: 0.494975 MPa x (0.8 + 4 pi 0.093) m x 0.093 m/1.15 = 78.8 kN against 46.2 kN.
-        assertEquals(new Remedy("Stand each castor on a stiff square plate of the side given below.", Optional.of(Verdict.HOLDS)),
+        assertEquals(Remedy.alone("Stand each castor on a stiff square plate of the side given below.", Verdict.HOLDS),
                 only(shop(1.01)).remedies().get(0));
     }
 

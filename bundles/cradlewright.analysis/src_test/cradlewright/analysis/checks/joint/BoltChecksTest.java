@@ -150,7 +150,8 @@ class BoltChecksTest {
         assertEquals(Verdict.TIGHT, ask(new PunchingCheck(), 1220, thin).verdict());
         Finding stop = ask(new PunchingCheck(), 1350, thin);
         assertEquals(Verdict.STOP, stop.verdict());
-        assertTrue(stop.remedies().get(0).words().contains("M12"), stop.remedies().toString());
+        // M12: d_m 19.015 mm, 30 968 N against 28 960 N: only just. M14: 22.18 mm, 36 122 N: with room to spare, so that one is named.
+        assertTrue(stop.remedies().get(0).words().contains("M14"), stop.remedies().toString());
         assertEquals(Verdict.CANT_SAY, ask(new PunchingCheck(), 100,
                 joint("M10", "8.8", 2, 2, JointFacts.Holes.NORMAL, Optional.empty())).verdict());
     }

@@ -55,7 +55,7 @@ class StrapLoadCheckTest {
         SupportShop shop = Hung.inStraps(800, 399, GearFacts.Mode.STRAIGHT);
         shop.has(Hung.strap("weak", Optional.of(SupportShop.measured(300)), GearFacts.Mode.STRAIGHT));
         shop.has(Hung.strap("strong", Optional.of(SupportShop.measured(1000)), GearFacts.Mode.CHOKED));
-        assertEquals(List.of(Remedy.proven("Use strong here, slung the same way.", Verdict.TIGHT)), behind(shop).remedies());
+        assertEquals(List.of(Remedy.mends("Use strong here, slung the same way.", Verdict.TIGHT)), behind(shop).remedies());
     }
 
     @Test

@@ -60,7 +60,7 @@ class StandLoadCheckTest {
     @Test
     void aLargerStandOfTheShopIsWorkedOut() {
         SupportShop shop = shop(stand("C", 590, false)).has(stand("pair", 1100, true)).has(stand("big", 3000, true));
-        assertEquals(List.of(Remedy.proven("Use big here if its height fits.", Verdict.HOLDS)), only(shop).remedies());
+        assertEquals(List.of(Remedy.mends("Use big here if its height fits.", Verdict.HOLDS)), only(shop).remedies());
     }
 
     @Test

@@ -62,7 +62,7 @@ class PadPressureCheckTest {
     void aLargerPadOfTheStockIsWorkedOut() {
         SupportShop shop = shop(massFor(0.41e6), pad("cork", StockFacts.Material.CORK, 0.06, Optional.empty()));
         shop.has(pad("larger cork", StockFacts.Material.CORK, 0.08, Optional.empty()));
-        assertEquals(List.of(Remedy.proven("Use the pad larger cork from stock instead.", Verdict.HOLDS)), only(shop).remedies());
+        assertEquals(List.of(Remedy.mends("Use the pad larger cork from stock instead.", Verdict.HOLDS)), only(shop).remedies());
     }
 
     @Test

@@ -57,7 +57,7 @@ class ShimShortCheckTest {
     void shimsOfTheStockThatCloseIt() {
         SupportShop shop = shop(0.0035).has(shim("thin", 0.0005, 2)).has(shim("thick", 0.002, 1)).has(shim("middle", 0.001, 4));
         // 2 + 1 + 0.5 mm closes it wholly.
-        assertEquals(List.of(Remedy.proven("Lay 1 of thin and 1 of thick and 1 of middle under FL.", Verdict.HOLDS)), only(shop)
+        assertEquals(List.of(Remedy.mends("Lay 1 of thin and 1 of thick and 1 of middle under FL.", Verdict.HOLDS)), only(shop)
                 .remedies());
     }
 
@@ -65,7 +65,7 @@ class ShimShortCheckTest {
     void onlyWhatIsOnHandAndWhatTheStackStillTakes() {
         // With one thin and one middle 1.5 of 3.5 mm are closed: 2 mm remain.
         Finding some = only(shop(0.0035).has(shim("thin", 0.0005, 1)).has(shim("middle", 0.001, 1)));
-        assertEquals(List.of(Remedy.proven("Lay 1 of thin and 1 of middle under FL.", Verdict.TIGHT)), some.remedies());
+        assertEquals(List.of(Remedy.mends("Lay 1 of thin and 1 of middle under FL.", Verdict.TIGHT)), some.remedies());
         SupportShop full = new SupportShop(CarrierKind.DOLLY).weighs(900, 0).has(shim("thick", 0.002, 9));
         full.support("FL", -1, -0.5, 0.5).low(0.0035).shims(5, 0.001);
         full.support("FR", -1, 0.5, 0.5);

@@ -48,7 +48,7 @@ class SupportHeldCheckTest {
         assertEquals(Verdict.STOP, stop.verdict());
         assertEquals(PULL, stop.demand().orElseThrow().si(), 1e-3);
         // Without the joint 1/1.4 of it is left.
-        assertEquals(Remedy.proven("Do not roll it over joints while it is this heavy, or put the feet down.", Verdict.HOLDS),
+        assertEquals(Remedy.mends("Do not roll it over joints while it is this heavy.", Verdict.HOLDS),
                 stop.remedies().get(0));
     }
 

@@ -52,9 +52,9 @@ class SupportLightCheckTest {
     @Test
     void stepsAreWorkedOut() {
         // 8.3 mm less half a millimetre is below 7.845 mm; 9.5 mm needs 1.66 mm, four steps.
-        assertEquals(List.of(Remedy.proven("Raise FL by 1 step of half a millimetre.", Verdict.HOLDS)), first(shop(0.0083))
+        assertEquals(List.of(Remedy.mends("Raise FL by 1 step of half a millimetre.", Verdict.HOLDS)), first(shop(0.0083))
                 .remedies());
-        assertEquals(List.of(Remedy.proven("Raise FL by 4 steps of half a millimetre.", Verdict.HOLDS)), first(shop(0.0095))
+        assertEquals(List.of(Remedy.mends("Raise FL by 4 steps of half a millimetre.", Verdict.HOLDS)), first(shop(0.0095))
                 .remedies());
     }
 
@@ -64,7 +64,7 @@ class SupportLightCheckTest {
                 Optional.empty(), Optional.empty(),
                 Optional.of(1))).has(new StockFacts.Shim("thin", "thin", Optional.of(SupportShop.measured(0.001)),
                         Optional.empty(), Optional.empty(), Optional.of(1)));
-        assertEquals(List.of(Remedy.proven("Lay 1 of thick under FL.", Verdict.HOLDS)), first(shop).remedies());
+        assertEquals(List.of(Remedy.mends("Lay 1 of thick under FL.", Verdict.HOLDS)), first(shop).remedies());
     }
 
     @Test

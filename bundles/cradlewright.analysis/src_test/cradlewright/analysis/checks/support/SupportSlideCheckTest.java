@@ -43,7 +43,7 @@ class SupportSlideCheckTest {
         assertEquals(Verdict.TIGHT, first(shop(2900, Hold.RESTS)).verdict());
         Finding stop = first(shop(2600, Hold.RESTS));
         assertEquals(Verdict.STOP, stop.verdict());
-        assertEquals(Remedy.proven("Nobody pulls on a bar while it rests on these supports.", Verdict.HOLDS), stop.remedies()
+        assertEquals(Remedy.mends("Nobody pulls on a bar while it stands like this.", Verdict.HOLDS), stop.remedies()
                 .get(0));
     }
 

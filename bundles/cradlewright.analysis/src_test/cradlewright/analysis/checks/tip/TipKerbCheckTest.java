@@ -46,8 +46,8 @@ class TipKerbCheckTest {
         assertEquals(1.032366, finding.capacity().orElseThrow().si(), 1e-6);
         assertEquals(Verdict.STOP, finding.verdict());
         assertEquals("Rolled sideways at walking pace it may go over its castors.", finding.words());
-        assertEquals(new Remedy("Move it lengthwise only.", Optional.of(Verdict.HOLDS)), finding.remedies().get(0));
-        assertEquals(new Remedy("Move it at half the walking pace.", Optional.of(Verdict.HOLDS)), finding.remedies().get(1));
+        assertEquals(Remedy.alone("Move it lengthwise only.", Verdict.HOLDS), finding.remedies().get(0));
+        assertEquals(Remedy.mends("Move it at half the walking pace.", Verdict.HOLDS), finding.remedies().get(1));
     }
 
     @Test

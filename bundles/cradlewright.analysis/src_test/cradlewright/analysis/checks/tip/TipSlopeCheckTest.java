@@ -56,7 +56,7 @@ class TipSlopeCheckTest {
     @Test
     void feetAreProven() {
         // Feet at 0.6 m to the side: the least way is 0.55 m across, lengthwise 0.65 m.
-        assertEquals(new Remedy("Put the feet down while it stands there.", Optional.of(Verdict.HOLDS)),
+        assertEquals(Remedy.mends("Put the feet down while it stands there.", Verdict.HOLDS),
                 only(shop(1.1).feet(0.6, false)).remedies().get(0));
         assertEquals(0.55, only(shop(1.1).feet(0.6, true)).capacity().orElseThrow().si(), 1e-9);
     }

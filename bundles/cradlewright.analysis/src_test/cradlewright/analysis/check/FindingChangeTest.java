@@ -1,15 +1,8 @@
-package cradlewright.analysis.change;
+package cradlewright.analysis.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import cradlewright.analysis.change.FindingChange.Kind;
-import cradlewright.analysis.check.Amount;
-import cradlewright.analysis.check.CheckInfo;
-import cradlewright.analysis.check.Finding;
-import cradlewright.analysis.check.FindingBuilder;
-import cradlewright.analysis.check.Scope;
-import cradlewright.analysis.check.Subject;
-import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.check.FindingChange.Kind;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

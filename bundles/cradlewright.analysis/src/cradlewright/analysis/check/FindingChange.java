@@ -1,7 +1,5 @@
-package cradlewright.analysis.change;
+package cradlewright.analysis.check;
 
-import cradlewright.analysis.check.Finding;
-import cradlewright.analysis.check.Verdict;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
