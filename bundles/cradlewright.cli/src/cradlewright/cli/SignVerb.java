@@ -13,7 +13,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "sign", mixinStandardHelpOptions = true,
         description = {"Signs a hold point: work stops there until somebody has looked at the car and put a name to it.",
             "The signature is added to the file of jobs with the time, what the checks say now, and a fingerprint of the parts, "
-                + "supports, shims, dolly and readings. When one of these changes later, the signature lapses and somebody has to look and sign again.",
+                + "supports, shims, dolly and readings. When one of these changes later, the signature lapses and somebody has to look "
+                + "and sign again.",
             "For example: sign my-shop \"before the sill is cut\" --by Hanna"},
         footer = {"", "Nothing else in the file changes, and no signature is ever taken away.",
             "Exit codes: 0 signed, 3 not signed."})

@@ -35,7 +35,8 @@ final class StockVerb implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "NAME", description = "only what has this in its name; with --into its whole name")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "NAME",
+            description = "only what has this in its name; with --into its whole name")
     private String name;
 
     @Option(names = "--into", paramLabel = "SHOP", description = "folder of the shop that takes it")

@@ -21,7 +21,8 @@ import picocli.CommandLine.Spec;
 
 /** Weighs something from the readings of scales, without any file. */
 @Command(name = "weigh", mixinStandardHelpOptions = true,
-        description = {"What does it weigh and where is its balance point? From what scales show under something that stands or hangs level.",
+        description = {"What does it weigh and where is its balance point? From what scales show under something that stands or hangs "
+                + "level.",
             "For example: weigh \"860 -470 = 47.6\" \"860 470 = 47.2\" \"3380 -460 = 43.3\" \"3380 460 = 42.9\""})
 final class WeighVerb implements Callable<Integer> {
 
@@ -34,11 +35,13 @@ final class WeighVerb implements Callable<Integer> {
     private CommandSpec spec;
 
     @Parameters(index = "0..*", arity = "1..*", paramLabel = "READING",
-            description = {"\"BACK RIGHT = MASS\": how far behind the marks' zero and to the right (left: minus) the scale touches, and what it "
+            description = {"\"BACK RIGHT = MASS\": how far behind the marks' zero and to the right (left: minus) the scale touches, and "
+                    + "what it "
                 + "shows; bare numbers are mm and kg, or in and lb with --units inch"})
     private List<String> readings;
 
-    @Option(names = "--scales", paramLabel = "MASS", description = "what one scale may be off by, 19 times in 20; 2 %% of what it shows if left out")
+    @Option(names = "--scales", paramLabel = "MASS",
+            description = "what one scale may be off by, 19 times in 20; 2 %% of what it shows if left out")
     private String scales;
 
     @Option(names = "--places", paramLabel = "LENGTH", defaultValue = "10 mm",

@@ -26,7 +26,8 @@ class WeighVerbTest {
         // (-20 x 200 + 60 x 100)/300 = 6.667 in behind; (-18 x 200 + 18 x 100)/300 = 6 in to the left.
         Run run = Run.of("weigh", "--units", "inch", "-20 -18 = 200", "60 18 = 100");
         assertEquals(0, run.code(), run.err());
-        assertTrue(run.flat().contains("Weighs 300 lb") && run.flat().contains("6.667 in behind") && run.flat().contains("6.000 in to the left"),
+        assertTrue(run.flat().contains("Weighs 300 lb") && run.flat().contains("6.667 in behind") && run.flat()
+                .contains("6.000 in to the left"),
                 run.out());
     }
 

@@ -77,7 +77,8 @@ public record DollyBodyKey(String dollyId) implements Key<DollyBody> {
                 return new DollyBody(Optional.empty(), own, balance, castorMass, missing, List.of(), Optional.empty());
             }
             try {
-                return new DollyBody(Optional.of(FrameStructure.freeBody(model.get())), own, balance, castorMass, missing, List.of(), rocking());
+                return new DollyBody(Optional.of(FrameStructure.freeBody(model.get())), own, balance, castorMass, missing, List.of(),
+                        rocking());
             } catch (LooseStructureException e) {
                 return new DollyBody(Optional.empty(), own, balance, castorMass, missing, names(e.members()), Optional.empty());
             } catch (IllegalArgumentException e) {
@@ -92,7 +93,8 @@ public record DollyBodyKey(String dollyId) implements Key<DollyBody> {
         }
 
         private double castorMass(CastorFacts castor) {
-            return castor.typeId().flatMap(id -> reader.read(new FactKey<>(StockFacts.CastorType.class, id))).flatMap(StockFacts.CastorType::mass)
+            return castor.typeId().flatMap(id -> reader.read(new FactKey<>(StockFacts.CastorType.class, id)))
+                    .flatMap(StockFacts.CastorType::mass)
                     .map(Value::si).orElse(0.0);
         }
 
@@ -109,7 +111,8 @@ public record DollyBodyKey(String dollyId) implements Key<DollyBody> {
         private double addCastors() {
             double sum = 0;
             for (CastorFacts castor : dolly.castors()) {
-                Optional<StockFacts.CastorType> type = castor.typeId().flatMap(id -> reader.read(new FactKey<>(StockFacts.CastorType.class, id)));
+                Optional<StockFacts.CastorType> type = castor.typeId()
+                        .flatMap(id -> reader.read(new FactKey<>(StockFacts.CastorType.class, id)));
                 Optional<Vec3> at = castor.nodeId().flatMap(dolly::node).flatMap(NodeFacts::at);
                 Optional<Value> m = type.flatMap(StockFacts.CastorType::mass);
                 if (m.isEmpty() && dolly.mass().isEmpty()) {
@@ -213,11 +216,13 @@ public record DollyBodyKey(String dollyId) implements Key<DollyBody> {
             }
             return member.sectionId().flatMap(id -> reader.read(new FactKey<>(StockFacts.TimberRail.class, id)))
                     .flatMap(StockFacts.TimberRail::timberId).flatMap(id -> reader.read(new FactKey<>(StockFacts.Timber.class, id)))
-                    .flatMap(TimberGrade::of).map(c -> new Material(c.meanModulus(), c.meanModulus() * TIMBER_SHEAR_SHARE, c.meanDensity()));
+                    .flatMap(TimberGrade::of).map(c -> new Material(c.meanModulus(), c.meanModulus() * TIMBER_SHEAR_SHARE,
+                    c.meanDensity()));
         }
 
         private static MemberSection section(SectionProperties p, Material m) {
-            return new MemberSection(m.e, m.g, p.area(), p.iy(), p.iz(), p.torsion().constant(), p.shearY().deflection(), p.shearZ().deflection());
+            return new MemberSection(m.e, m.g, p.area(), p.iy(), p.iz(), p.torsion().constant(), p.shearY().deflection(), p.shearZ()
+                    .deflection());
         }
     }
 }

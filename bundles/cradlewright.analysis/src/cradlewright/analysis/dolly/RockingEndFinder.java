@@ -70,7 +70,8 @@ final class RockingEndFinder {
         while (!next.isEmpty()) {
             String node = next.pop();
             for (MemberFacts member : dolly.members()) {
-                if (member != without && (member.fromId().filter(node::equals).isPresent() || member.toId().filter(node::equals).isPresent())) {
+                if (member != without && (member.fromId().filter(node::equals).isPresent() || member.toId().filter(node::equals)
+                        .isPresent())) {
                     member.fromId().filter(nodes::add).ifPresent(next::push);
                     member.toId().filter(nodes::add).ifPresent(next::push);
                 }

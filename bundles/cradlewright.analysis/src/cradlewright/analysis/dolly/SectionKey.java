@@ -60,7 +60,8 @@ public record SectionKey(String sectionId) implements Key<Optional<SectionShape>
         double t = si(s.thickness());
         double r = s.insideRadius().map(Value::si).orElse(t);
         if (s.shape() == StockFacts.Shape.POLYLINE) {
-            return steel(FoldedSection.of(s.name(), s.points().stream().map(p -> new SectionPoint(p.y(), p.z())).toList(), t, r).properties(), t);
+            return steel(FoldedSection.of(s.name(), s.points().stream().map(p -> new SectionPoint(p.y(), p.z())).toList(), t, r)
+                    .properties(), t);
         }
         if (!known(s.height(), s.width())) {
             return Optional.empty();

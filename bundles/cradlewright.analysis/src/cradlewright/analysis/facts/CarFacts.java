@@ -86,6 +86,7 @@ public record CarFacts(String id, String name, boolean separateChassis, List<Pie
         List<String> left = stage.partIds().stream().filter(part -> !partIds.contains(part)).toList();
         StageFacts without = new StageFacts("parts off: " + stage.id() + "/" + visit.id(), stage.name(), left, stage.loadIds());
         return new CarFacts(id, name, separateChassis, pieces, mounts, liftPoints, workPoints, cutZones, temporaryLoads, braces,
-                Stream.concat(stages.stream(), Stream.of(without)).toList(), setups, replace(visits, visit.withStage(without.id())), weighings);
+                Stream.concat(stages.stream(), Stream.of(without)).toList(), setups, replace(visits, visit.withStage(without.id())),
+                weighings);
     }
 }

@@ -19,7 +19,8 @@ final class WeighingImporter {
     }
 
     static WeighingFacts weighing(Weighing weighing) {
-        return new WeighingFacts(Identity.id(weighing), Values.text(weighing.getMethod()).orElse("weighing"), Optional.ofNullable(weighing.getAt()),
+        return new WeighingFacts(Identity.id(weighing), Values.text(weighing.getMethod()).orElse("weighing"),
+                Optional.ofNullable(weighing.getAt()),
                 Identity.reference(weighing.getStage()), Values.text(weighing.getBy()),
                 weighing.getReadings().stream().map(WeighingImporter::reading).toList());
     }

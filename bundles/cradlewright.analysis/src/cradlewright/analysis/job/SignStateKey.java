@@ -25,7 +25,8 @@ public record SignStateKey(String carId, String holdPointId) implements Key<Sign
     public SignState compute(Reader reader) {
         LocalDate today = reader.read(new TodayKey());
         List<SignOffFacts> signed = reader.read(new FactKey<>(HoldPointFacts.class, holdPointId)).map(HoldPointFacts::signOffs)
-                .orElse(List.of()).stream().filter(signOff -> signOff.at().map(at -> !at.toLocalDate().isAfter(today)).orElse(true)).toList();
+                .orElse(List.of()).stream().filter(signOff -> signOff.at().map(at -> !at.toLocalDate().isAfter(today)).orElse(true))
+                .toList();
         return signed.isEmpty() ? SignState.open() : judge(signed.get(signed.size() - 1), reader);
     }
 

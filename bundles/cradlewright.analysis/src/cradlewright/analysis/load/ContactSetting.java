@@ -116,7 +116,8 @@ final class ContactSetting {
         dolly.ifPresent(body -> missing.addAll(body.missing()));
         dolly.map(DollyBody::loose).filter(loose -> !loose.isEmpty())
                 .ifPresent(loose -> missing.add("a dolly that holds together: these members hang loose: " + String.join(", ", loose)));
-        frame = dolly.flatMap(body -> body.frame().map(structure -> FrameFlexibility.of(structure, ownWeight(body, structure), this::place)));
+        frame = dolly.flatMap(body -> body.frame().map(structure -> FrameFlexibility.of(structure, ownWeight(body, structure),
+                this::place)));
         missing.addAll(weight.missing());
         emptyOnFloor = missing.isEmpty() ? emptyOnFloor() : Optional.empty();
     }
@@ -177,7 +178,8 @@ final class ContactSetting {
 
     /** Tells whether the carried piece rests beyond a pin: its share there cannot be told from statics alone. */
     boolean restsBeyondAPin() {
-        return dolly.flatMap(DollyBody::rocking).filter(end -> !beyond(end, contacts.stream().filter(contact -> contact.above().equals(SHELL))
+        return dolly.flatMap(DollyBody::rocking).filter(end -> !beyond(end, contacts.stream()
+                .filter(contact -> contact.above().equals(SHELL))
                 .map(Contact::id).toList()).isEmpty()).isPresent();
     }
 
@@ -225,7 +227,8 @@ final class ContactSetting {
     private void addUnsaid() {
         Set<String> placed = supports.stream().map(Support::contactId).collect(Collectors.toSet());
         standing.setup().contacts().stream().filter(contact -> !placed.contains(contact.id()))
-                .forEach(contact -> missing.add(contact.name() + ": where on the car it holds (measure the mount or lift point from the marks)"));
+                .forEach(contact -> missing.add(contact.name()
+                + ": where on the car it holds (measure the mount or lift point from the marks)"));
         if (standing.carrier() == CarrierKind.DOLLY && dolly.isEmpty()) {
             missing.add(standing.setup().name() + ": the dolly it stands on");
         }
@@ -302,7 +305,8 @@ final class ContactSetting {
         }
         if (down.isEmpty()) {
             for (CastorFacts castor : facts.castors()) {
-                Optional<StockFacts.CastorType> type = castor.typeId().flatMap(id -> source.read(new FactKey<>(StockFacts.CastorType.class, id)));
+                Optional<StockFacts.CastorType> type = castor.typeId()
+                        .flatMap(id -> source.read(new FactKey<>(StockFacts.CastorType.class, id)));
                 double give = type.flatMap(StockFacts.CastorType::stiffness).map(k -> 1 / k.si()).orElse(Compliances.UNKNOWN_CASTOR);
                 addFloorContact(castor.id(), castor.name(), castor.nodeId(), give);
             }

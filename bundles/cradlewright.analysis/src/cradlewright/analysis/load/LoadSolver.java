@@ -85,7 +85,8 @@ final class LoadSolver {
         int n = problem.matrices().size();
         GradientBounds gradient = GradientBounds.of(problem.matrices(), loadSlopes(problem), new double[n][4], covariance(), COVERAGE);
         Optional<StiffnessSweep> sweep = setting.twistMatters()
-                ? Optional.of(StiffnessSweep.run(setting.softest(), ContactSetting.STIFFEST_SHELL, k -> setting.elastic(situation, k), rigid))
+                ? Optional.of(StiffnessSweep.run(setting.softest(), ContactSetting.STIFFEST_SHELL, k -> setting.elastic(situation, k),
+                rigid))
                 : Optional.empty();
         StaticsBounds statics = sweep.map(StiffnessSweep::bounds).orElseGet(problem::staticsBounds);
         return new Ends(Optional.of(gradient), sweep, Optional.of(statics).filter(s -> s.status() == SolveStatus.OK));
@@ -139,7 +140,8 @@ final class LoadSolver {
         setting.frame().ifPresent(frame -> {
             FrameResult result = setting.dollyResult(rigid, situation, OWN);
             for (FrameMember member : result.loads().model().members()) {
-                loads.add(new MemberLoad(member.name(), result.criticalStations(member.name()), result.nearEnd(member.name()), result.farEnd(member.name()),
+                loads.add(new MemberLoad(member.name(), result.criticalStations(member.name()), result.nearEnd(member.name()),
+                        result.farEnd(member.name()),
                         sag(result, member.name())));
             }
         });

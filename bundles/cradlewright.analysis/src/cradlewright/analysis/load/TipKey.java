@@ -52,7 +52,8 @@ public record TipKey(String carId, String visitId) implements Key<List<TipAnswer
         TippingQuestions questions = new TippingQuestions(problem);
         Situation.Push push = situation.push().orElseThrow();
         ForceMoment action = Body.force(push.at(), push.force());
-        answers.add(answer(situation, TipAnswer.Question.ON_SUPPORTS, questions.onItsSupports(ContactSetting.SHELL, action), standing, setting));
+        answers.add(answer(situation, TipAnswer.Question.ON_SUPPORTS, questions.onItsSupports(ContactSetting.SHELL, action), standing,
+                setting));
         if (setting.hasDolly() && setting.restsBeyondAPin()) {
             answers.add(new TipAnswer(situation, TipAnswer.Question.ON_FLOOR, false, 0, false, ""));
         } else if (setting.hasDolly()) {

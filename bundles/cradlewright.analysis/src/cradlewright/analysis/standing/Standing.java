@@ -76,6 +76,7 @@ public record Standing(CarFacts car, VisitFacts visit, StageFacts stage, SetupFa
 
     /** Tells whether a piece of that kind is carried. */
     public boolean carries(PieceKind kind) {
-        return setup.pieceIds().stream().flatMap(id -> CarFacts.find(car.pieces(), id).stream()).map(PieceFacts::kind).anyMatch(kind::equals);
+        return setup.pieceIds().stream().flatMap(id -> CarFacts.find(car.pieces(), id).stream()).map(PieceFacts::kind)
+                .anyMatch(kind::equals);
     }
 }

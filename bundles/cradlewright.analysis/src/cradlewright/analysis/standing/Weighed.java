@@ -27,6 +27,7 @@ public record Weighed(String weighingId, Optional<LocalDateTime> at, Optional<St
      */
     public boolean agreesWith(Weight weight) {
         return level.isPresent() && weight.missing().isEmpty()
-                && weight.estimate().map(listed -> Disagreement.of(level.get(), listed).stream().allMatch(Disagreement::within)).orElse(false);
+                && weight.estimate().map(listed -> Disagreement.of(level.get(), listed).stream().allMatch(Disagreement::within))
+                .orElse(false);
     }
 }

@@ -135,7 +135,8 @@ class WhatIfTest {
             SettingsFacts s = SettingsFacts.commonPractice();
             return Change.of(s.withJointFactor(1 + random.nextInt(3)));
         }
-        return Change.of(fact("n" + random.nextInt(8), "x".repeat(1 + random.nextInt(3)), random.nextInt(3) == 0 ? "n" + random.nextInt(8) : null));
+        return Change.of(fact("n" + random.nextInt(8), "x".repeat(1 + random.nextInt(3)), random.nextInt(3) == 0 ? "n" + random.nextInt(8)
+                : null));
     }
 
     @Test

@@ -103,7 +103,8 @@ class DollyAndGearTest {
         assertEquals(List.of(new NodeFacts("n1", "dolly node 1", Optional.of(new Vec3(-0.8, 0.6, 0.25))),
                 new NodeFacts("n2", "dolly node 2", Optional.empty())), facts.nodes());
         assertEquals(List.of(new MemberFacts("m", "member 1", Optional.of("n1"), Optional.of("n2"), Optional.empty(),
-                Optional.empty(), Optional.empty(), EndRelease.HINGED, EndRelease.FIXED, Optional.empty(), Optional.of("j"), Optional.empty())),
+                Optional.empty(), Optional.empty(), EndRelease.HINGED, EndRelease.FIXED, Optional.empty(), Optional.of("j"),
+                Optional.empty())),
                 facts.members());
         JointFacts.Bolted bolted = (JointFacts.Bolted) facts.joints().get(0);
         assertEquals(OptionalInt.of(2), bolted.rows());

@@ -50,7 +50,8 @@ class VisitDigestKeyTest {
         shop.dolly = Optional.of("dolly");
         shop.touch("1L").at(0, -0.5, 0).on("fixture").shims(stack(3, 5));
         shop.touch("1R").at(0, 0.5, 0).on("fixture");
-        shop.loads.add(new TemporaryLoadFacts("box", "box", TemporaryLoadFacts.Kind.BOX, Optional.of(VisitShop.measured(25)), Optional.empty()));
+        shop.loads.add(new TemporaryLoadFacts("box", "box", TemporaryLoadFacts.Kind.BOX, Optional.of(VisitShop.measured(25)),
+                Optional.empty()));
         shop.loadsOn.add("box");
         shop.mount("m1", Vec3.ZERO, Condition.SOUND, Optional.of(false));
         shop.mount("m2", Vec3.UP, Condition.SOUND, Optional.of(false));
@@ -112,7 +113,8 @@ class VisitDigestKeyTest {
             shop.mounts.remove(1);
             shop.mount("m2", Vec3.UP, Condition.SOUND, Optional.of(true));
         }));
-        assertNotEquals(AS_IT_WAS, digest(shop -> shop.braces.add(new BraceFacts("brace", "brace", Optional.empty(), Optional.empty(), true))));
+        assertNotEquals(AS_IT_WAS, digest(shop -> shop.braces.add(new BraceFacts("brace", "brace", Optional.empty(), Optional.empty(),
+                true))));
     }
 
     @Test

@@ -66,7 +66,8 @@ class RockingEndTest {
     }
 
     private static Loads ask(VisitShop shop, String situation) {
-        Situation wanted = shop.read(new SituationsKey("car", "visit")).stream().filter(s -> s.id().equals(situation)).findFirst().orElseThrow();
+        Situation wanted = shop.read(new SituationsKey("car", "visit")).stream().filter(s -> s.id().equals(situation)).findFirst()
+                .orElseThrow();
         Loads loads = shop.read(new LoadsKey("car", "visit", wanted, false));
         assertEquals(Loads.Outcome.FOUND, loads.outcome(), loads.reason());
         return loads;

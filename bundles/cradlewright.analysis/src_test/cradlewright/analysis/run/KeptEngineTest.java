@@ -145,8 +145,10 @@ class KeptEngineTest {
         }
         facts.put("thin", new StockFacts.Flat("thin", "thin", value(0.06), value(0.02)));
         facts.put("rubber", rubber(1e6));
-        facts.put("level", new PlaceFacts("level", "level", PlaceFacts.Kind.BAY, Optional.empty(), false, value(0.005), value(18), value(0.003)));
-        facts.put("steep", new PlaceFacts("steep", "steep", PlaceFacts.Kind.BAY, Optional.empty(), false, value(0.03), value(18), value(0.01)));
+        facts.put("level", new PlaceFacts("level", "level", PlaceFacts.Kind.BAY, Optional.empty(), false, value(0.005), value(18),
+                value(0.003)));
+        facts.put("steep", new PlaceFacts("steep", "steep", PlaceFacts.Kind.BAY, Optional.empty(), false, value(0.03), value(18),
+                value(0.01)));
         facts.put("where", placement("visit", "level"));
         return facts;
     }

@@ -90,7 +90,8 @@ public final class StandardStock {
     }
 
     private static boolean isSame(StockItem one, StockItem other) {
-        return one.eClass() == other.eClass() && Objects.equals(one.getName(), other.getName()) && Objects.equals(one.getSource(), other.getSource());
+        return one.eClass() == other.eClass() && Objects.equals(one.getName(), other.getName())
+                && Objects.equals(one.getSource(), other.getSource());
     }
 
     private static void redirect(StockItem copy, Map<EObject, StockItem> there) {

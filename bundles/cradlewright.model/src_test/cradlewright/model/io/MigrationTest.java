@@ -128,10 +128,12 @@ class MigrationTest {
         Path second = directory.resolve("second");
         copy("schema-2", second);
         Path file = second.resolve("dollies/1 plain.cwdolly");
-        Files.writeString(file, Files.readString(file).replace("build=\"bought\"", "build=\"bought\"\n    note=\"Blue.\"\n    rockingEnd=\"true\""));
+        Files.writeString(file, Files.readString(file).replace("build=\"bought\"",
+                "build=\"bought\"\n    note=\"Blue.\"\n    rockingEnd=\"true\""));
         ShopFolder shop = ShopFolder.open(second);
         assertTrue(shop.problems().stream().allMatch(problem -> problem.severity() == Severity.NOTE), shop.problems().toString());
-        assertEquals("Blue. It has a rocking end: say which member turns on its pin, turnsFrom or turnsTo.", shop.dollies().get(0).getNote());
+        assertEquals("Blue. It has a rocking end: say which member turns on its pin, turnsFrom or turnsTo.", shop.dollies().get(0)
+                .getNote());
     }
 
     @Test

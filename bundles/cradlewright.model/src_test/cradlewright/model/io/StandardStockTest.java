@@ -45,7 +45,8 @@ class StandardStockTest {
         // EN 1993-1-1 Table 3.1, t up to 40 mm.
         "'S235 hot rolled, up to 40 mm', 235, 360", "'S275 hot rolled, up to 40 mm', 275, 430", "'S355 hot rolled, up to 40 mm', 355, 490",
         // EN 10149-2, least values.
-        "'S315MC for folding, up to 8 mm', 315, 390", "'S355MC for folding, up to 8 mm', 355, 430", "'S420MC for folding, up to 8 mm', 420, 480",
+        "'S315MC for folding, up to 8 mm', 315, 390", "'S355MC for folding, up to 8 mm', 355, 430",
+                "'S420MC for folding, up to 8 mm', 420, 480",
         "'S460MC for folding, up to 8 mm', 460, 520", "'S500MC for folding, up to 8 mm', 500, 550"})
     void steelsHaveTheStrengthOfTheirStandard(String name, double fy, double fu) {
         Steel steel = (Steel) STANDARDS.find(name).orElseThrow();
@@ -109,7 +110,8 @@ class StandardStockTest {
         assertEquals(original.getSource(), own.getSource());
 
         assertEquals(List.of(), STANDARDS.take(original, stock, ids()));
-        List<StockItem> more = STANDARDS.take(STANDARDS.find("Sheet 4 mm S355MC").orElseThrow(), stock, new IdSource(new SplittableRandom(7)));
+        List<StockItem> more = STANDARDS.take(STANDARDS.find("Sheet 4 mm S355MC").orElseThrow(), stock,
+                new IdSource(new SplittableRandom(7)));
         assertEquals(1, more.size());
         assertSame(added.get(0), ((Sheet) more.get(0)).getSteel());
         assertEquals(3, stock.getItems().stream().map(StockItem::getId).collect(Collectors.toSet()).size());

@@ -107,7 +107,8 @@ final class PlanDrawing {
         double radius = text * Math.max(SMALLEST_DISC, LARGEST_DISC * Math.sqrt(Math.max(0, force) / Math.max(largest, 1)));
         Role role = carried.isPresent() && force > UNLOADED ? Role.SUPPORT : Role.SUPPORT_UNLOADED;
         shapes.add(new Shape.Circle(role, mm(at.x()), mm(at.y()), radius));
-        // Names and numbers of supports stand towards the middle of the car, those of castors outside, so that they keep clear of each other.
+        // Names and numbers of supports stand towards the middle of the car, those of castors outside, so that they keep clear of each
+        // other.
         double y = mm(at.y()) + (upper(at) ? radius + text : -radius - 1.4 * text);
         shapes.add(new Shape.Label(Role.TEXT_STRONG, mm(at.x()), y, text, Anchor.MIDDLE, support.name()));
         String number = carried.map(c -> units.text(Amount.force(c.force()))).orElse("not known");

@@ -35,7 +35,8 @@ public final class LoadTable {
         numbers.weight().estimate().ifPresent(estimate -> weight(out, estimate));
         Loads loads = numbers.loads();
         if (loads.found()) {
-            out.append(String.format("  %-18s %10s %10s %10s   %s%n", "at rest", "carries", "least", "most", "any floor or stiffness, as listed"));
+            out.append(String.format("  %-18s %10s %10s %10s   %s%n", "at rest", "carries", "least", "most",
+                    "any floor or stiffness, as listed"));
             rows(out, loads.supports());
             rows(out, loads.castors());
             rows(out, loads.props());

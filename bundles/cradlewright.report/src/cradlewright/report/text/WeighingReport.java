@@ -34,15 +34,18 @@ public final class WeighingReport {
     public String write(List<CellReading> cells) {
         Level level = PoseWeighing.level(cells.stream().filter(cell -> cell.mass() > 0).toList());
         StringBuilder out = new StringBuilder();
-        out.append(Lines.wrap("", "Weighs " + giveOrTake(Amount.mass(level.mass()), Amount.mass(COVERAGE * level.massUncertainty())) + "."));
+        out.append(Lines.wrap("", "Weighs " + giveOrTake(Amount.mass(level.mass()), Amount.mass(COVERAGE * level.massUncertainty()))
+                + "."));
         out.append(Lines.wrap("", "Balance point " + BalanceWords.along(level.x(), units) + ", give or take "
-                + units.text(Amount.length(COVERAGE * level.xUncertainty())) + "; " + BalanceWords.across(level.y(), units) + ", give or take "
+                + units.text(Amount.length(COVERAGE * level.xUncertainty())) + "; " + BalanceWords.across(level.y(), units)
+                + ", give or take "
                 + units.text(Amount.length(COVERAGE * level.yUncertainty())) + ", 19 times in 20."));
         out.append(String.format("%n  %-10s %12s %12s %12s %8s%n", "reading", "back", "right", "shows", "share").replace("\r\n", "\n"));
         for (int i = 0; i < cells.size(); i++) {
             CellReading cell = cells.get(i);
             out.append(String.format("  %-10d %12s %12s %12s %7.1f%%\n", i + 1, units.text(Amount.length(cell.position().x())),
-                    units.text(Amount.length(cell.position().y())), units.text(Amount.mass(cell.mass())), 100 * cell.mass() / level.mass()));
+                    units.text(Amount.length(cell.position().y())), units.text(Amount.mass(cell.mass())),
+                    100 * cell.mass() / level.mass()));
         }
         out.append('\n').append(Lines.wrap("rests on ", MassFormulas.POSE_LEVEL.source() + " [" + MassFormulas.POSE_LEVEL.id() + "]"));
         out.append("\nCautions\n");

@@ -28,7 +28,8 @@ public final class WeighedCheck extends VisitCheck {
 
     /** Creates the check. */
     public WeighedCheck() {
-        super(new CheckInfo("data.weighed", "Do the scales agree with the parts list?", "JCGM 100, 5.1.2 and 6.2 (from memory)", Cautions.DATA,
+        super(new CheckInfo("data.weighed", "Do the scales agree with the parts list?", "JCGM 100, 5.1.2 and 6.2 (from memory)",
+                Cautions.DATA,
                 List.of("a weighing of this stage: what each scale showed and where it touched"), List.of(MassFormulas.POSE_LEVEL)));
     }
 
@@ -51,7 +52,8 @@ public final class WeighedCheck extends VisitCheck {
         if (worst.within()) {
             return List.of(finding.say(Verdict.HOLDS, "Scales and parts list say the same within what is known of both."));
         }
-        return List.of(finding.remedy(Remedy.advice("Weigh again, level, with every scale at zero before; then look for parts that are ticked but"
+        return List.of(finding.remedy(Remedy.advice("Weigh again, level, with every scale at zero before; then look for parts that are "
+                + "ticked but"
                 + " not on, or on but not ticked, and for the masses that were guessed.")).cantSay(
                         "Scales and parts list lie further apart than what is known of both allows: the " + worst.what() + ".",
                         List.of("which of the two is right")));

@@ -69,7 +69,8 @@ public final class SpacingCheck extends DollyCheck {
         }
         if (!found.isEmpty()) {
             BoltSpacing.Violation broken = found.get(0);
-            return finding.against(Amount.length(broken.found()), Amount.length(broken.limit()), "largest distance, measured from the middle of the holes")
+            return finding.against(Amount.length(broken.found()), Amount.length(broken.limit()),
+                    "largest distance, measured from the middle of the holes")
                     .remedy(Remedy.advice("Put a bolt between, or take a thicker plate.")).say(Verdict.TIGHT,
                     "Far apart for the sheet: it may gape or bulge between the bolts, since "
                             + words(broken)

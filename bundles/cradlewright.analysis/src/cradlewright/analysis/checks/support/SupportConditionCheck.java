@@ -20,7 +20,8 @@ public final class SupportConditionCheck extends VisitCheck {
     /** Creates the check. */
     public SupportConditionCheck() {
         super(new CheckInfo("support.condition", "Is the metal sound where the weight goes in?", "common practice, no source",
-                Cautions.LIFTING + " Do not lift a body on rusted jacking points.", List.of("condition of each mount and lift point in use"),
+                Cautions.LIFTING + " Do not lift a body on rusted jacking points.",
+                List.of("condition of each mount and lift point in use"),
                 List.of()));
     }
 

@@ -20,7 +20,8 @@ public final class SupportInCutCheck extends VisitCheck {
     /** Creates the check. */
     public SupportInCutCheck() {
         super(new CheckInfo("support.in-cut", "Does a support stand where the shell is to be cut?", "common practice, no source",
-                Cautions.SUPPORTS + " Cut only with supports on sound metal at both sides of the cut.", List.of("corners of each planned cut"),
+                Cautions.SUPPORTS + " Cut only with supports on sound metal at both sides of the cut.",
+                List.of("corners of each planned cut"),
                 List.of()));
     }
 
@@ -45,7 +46,8 @@ public final class SupportInCutCheck extends VisitCheck {
             return List.of(finding(subject, cut.id(), cut.name()).say(Verdict.HOLDS, "No support stands where this cut is planned."));
         }
         return inside.stream().map(support -> finding(subject, support.objectId(), support.name())
-                .remedy(Remedy.advice("Carry the shell on both sides of the cut first: add a support or a prop outside of it, then take this one away."))
+                .remedy(Remedy.advice("Carry the shell on both sides of the cut first: add a support or a prop outside of it, then take "
+                + "this one away."))
                 .say(Verdict.STOP, "Stands inside the planned cut " + cut.name() + ": once cut, it carries nothing.")).toList();
     }
 }

@@ -38,7 +38,8 @@ class WeighedCheckTest {
     }
 
     private static VisitShop listed(double mass, double u, double x, Source source) {
-        VisitShop shop = new VisitShop(CarrierKind.STRAPS).part("shell of the car", new Value(mass, u, source), new Vec3(x, -0.01, 0.4), 0.005);
+        VisitShop shop = new VisitShop(CarrierKind.STRAPS).part("shell of the car", new Value(mass, u, source), new Vec3(x, -0.01, 0.4),
+                0.005);
         shop.weighings.add(weighing("w", 2, "stage", readings()));
         return shop;
     }

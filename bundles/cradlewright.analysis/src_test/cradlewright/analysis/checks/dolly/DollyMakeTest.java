@@ -21,7 +21,8 @@ class DollyMakeTest {
     }
 
     private static MemberFacts hinged(MemberFacts m) {
-        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), EndRelease.HINGED, EndRelease.HINGED, m.jointFromId(),
+        return new MemberFacts(m.id(), m.name(), m.fromId(), m.toId(), m.sectionId(), m.steelId(), m.up(), EndRelease.HINGED,
+                EndRelease.HINGED, m.jointFromId(),
                 m.jointToId(),
                 m.unbraced());
     }

@@ -83,12 +83,14 @@ class PadPressureCheckTest {
     void corkOfNoKnownKindMayBeLight() {
         // Cork board for building gives way from 0.25 MPa; dense agglomerate takes 0.4 MPa (common practice, no source).
         StockFacts.Pad known = pad("cork", StockFacts.Material.CORK, 0.06, Optional.empty());
-        StockFacts.Pad unknown = new StockFacts.Pad("cork", "cork", StockFacts.Material.CORK, known.length(), known.width(), known.thickness(),
+        StockFacts.Pad unknown = new StockFacts.Pad("cork", "cork", StockFacts.Material.CORK, known.length(), known.width(),
+                known.thickness(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
         assertEquals(Verdict.HOLDS, only(shop(massFor(0.3e6), known)).verdict());
         assertEquals(List.of("stiffness of the pad cork: press it under a known weight"), only(shop(massFor(0.3e6), unknown)).missing());
         // 6 MPa: 5 % are 0.3 MPa.
-        StockFacts.Pad light = new StockFacts.Pad("cork", "cork", StockFacts.Material.CORK, known.length(), known.width(), known.thickness(),
+        StockFacts.Pad light = new StockFacts.Pad("cork", "cork", StockFacts.Material.CORK, known.length(), known.width(),
+                known.thickness(),
                 Optional.of(SupportShop.measured(6e6)), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
         assertEquals(Verdict.STOP, only(shop(massFor(0.31e6), light)).verdict());
     }

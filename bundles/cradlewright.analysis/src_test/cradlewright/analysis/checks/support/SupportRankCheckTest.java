@@ -47,7 +47,8 @@ class SupportRankCheckTest {
 
     @Test
     void giveOrTakeThatRunsAslantCountsAcrossTheEdge() {
-        // Two parts of 400 kg, each give or take 2 x 20 kg, at (1, 1.02) and (-1, -0.98): the balance point moves along (1, 1) with a standard
+        // Two parts of 400 kg, each give or take 2 x 20 kg, at (1, 1.02) and (-1, -0.98): the balance point moves along (1, 1) with a
+        // standard
         // uncertainty of sqrt(2) x 20/800 m in each coordinate. Edge B - C has the normal (0.5, 2)/sqrt(4.25); by hand.
         SupportShop shop = new SupportShop(CarrierKind.DOLLY).weighs(400, 20).balance(1, 1.02, 0, 0).part("tail", 400, 20,
                 new Vec3(-1, -0.98, 0));

@@ -1,0 +1,48 @@
+package cradlewright.acceptance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.ByteArrayOutputStream;
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.tools.ToolProvider;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The benchmarks are run by hand and belong to no bundle; here they are at least compiled against what was built. */
+class BenchmarksTest {
+
+    @TempDir
+    Path classes;
+
+    @Test
+    void theBenchmarksStillFitTheBundles() throws IOException {
+        List<String> arguments = new ArrayList<>(List.of("--release", "17", "-proc:none", "-nowarn", "-d", classes.toString(), "-cp"));
+        arguments.add(Stream.concat(builtClasses(), libraries()).collect(Collectors.joining(File.pathSeparator)));
+        try (Stream<Path> walk = Files.walk(Project.root().resolve("releng/benchmarks/src"))) {
+            walk.map(Path::toString).filter(name -> name.endsWith(".java")).forEach(arguments::add);
+        }
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        int code = ToolProvider.getSystemJavaCompiler().run(null, said, said, arguments.toArray(String[]::new));
+        assertEquals(0, code, said.toString(StandardCharsets.UTF_8));
+    }
+
+    private static Stream<String> builtClasses() throws IOException {
+        try (Stream<Path> bundles = Files.list(Project.root().resolve("bundles"))) {
+            return bundles.map(bundle -> bundle.resolve("target/classes")).filter(Files::isDirectory).map(Path::toString).toList().stream();
+        }
+    }
+
+    private static Stream<String> libraries() throws IOException {
+        try (Stream<Path> plugins = Files.list(Project.product().resolve("plugins"))) {
+            return plugins.map(Path::toString).filter(name -> !name.contains("/cradlewright.")).toList().stream();
+        }
+    }
+}
