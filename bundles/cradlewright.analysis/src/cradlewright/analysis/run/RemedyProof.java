@@ -27,7 +27,7 @@ import java.util.Set;
 final class RemedyProof {
 
     /** Changes that are tried for one subject; the same change for several findings counts once. Bounds the time, no other reason. */
-    static final int MOST_TRIALS = 12;
+    static final int MOST_TRIALS = 16;
 
     /** The findings of a subject as things are and after a change; those whose question ends with the change stand apart. */
     private record Answers(List<Finding> before, List<Finding> after, List<Finding> ended) {
