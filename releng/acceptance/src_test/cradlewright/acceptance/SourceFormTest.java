@@ -51,23 +51,4 @@ class SourceFormTest {
         }
         assertEquals(List.of(), complaints);
     }
-
-    /** Tests lie in the packages of what they test, which has been described there. */
-    @Test
-    void everyPackageSaysWhatItIsFor() throws IOException {
-        List<Path> bare = new ArrayList<>();
-        for (Path folder : sources().stream().map(Path::getParent).distinct().toList()) {
-            String tested = folder.toString().replace("/src_test/", "/src/");
-            if (!folder.toString().contains("/sample/") && !described(folder) && !described(Path.of(tested))
-                    && !described(Path.of(tested.replace("/src/", "/src/main/java/")))) {
-                bare.add(folder);
-            }
-        }
-        assertEquals(List.of(), bare);
-    }
-
-    private static boolean described(Path folder) throws IOException {
-        Path info = folder.resolve("package-info.java");
-        return Files.exists(info) && Files.readString(info).matches("(?s)/\\*\\*.{20,}\\*/\\s*(@.*)?package .*");
-    }
 }
