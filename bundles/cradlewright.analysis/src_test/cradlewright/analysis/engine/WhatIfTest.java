@@ -101,7 +101,7 @@ class WhatIfTest {
     @Test
     void onlyWhatTheChangeTouchesIsWorkedOut() {
         Engine engine = new Engine();
-        engine.update(shop(fact("a", "x", null), fact("b", "xx", null), fact("c", "xxx", "b")));
+        engine.update(shop(fact("a", "x", null), fact("b", "xx", null), fact("c", "ooo", "b")));
         engine.read(new TotalKey(), Progress.NONE);
         MEASURED.clear();
         engine.read(new ThenKey(Change.of(fact("b", "x", null))), Progress.NONE);
