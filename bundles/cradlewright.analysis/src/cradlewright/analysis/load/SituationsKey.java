@@ -24,8 +24,8 @@ import java.util.Optional;
 /**
  * The situations that a visit is asked about; at rest comes first. Where people lean or pull and nobody said which way, each of the four
  * ways along and across the car is a situation of its own: nobody pushes straight down at an edge, and the worst way is not known
- * before it is worked out (common practice, no source). Who stands somewhere presses straight down. A dolly with a prop on the floor is
- * not rolled.
+ * before it is worked out (common practice, no source). Who stands somewhere presses straight down, and may do so while one castor stands
+ * low, which takes the load off that castor and its opposite and puts it on the other two. A dolly with a prop on the floor is not rolled.
  *
  * @param carId the car
  * @param visitId the visit
@@ -95,10 +95,15 @@ public record SituationsKey(String carId, String visitId) implements Key<List<Si
         if (dolly.feet().stream().anyMatch(FootFacts::down)) {
             return;
         }
+        List<Situation> stoodOn = situations.stream().filter(situation -> situation.kind() == Situation.Kind.STAND_ON).toList();
         for (CastorFacts castor : dolly.castors()) {
-            situations.add(new Situation("hole." + castor.id(), Optional.of(castor.id()), "castor " + castor.name() + " in a hole",
-                    Situation.Kind.HOLE, 1,
-                    Optional.empty(), Optional.of(castor.id()), settings.unevenness()));
+            String hole = "castor " + castor.name() + " in a hole";
+            situations.add(new Situation("hole." + castor.id(), Optional.of(castor.id()), hole, Situation.Kind.HOLE, 1, Optional.empty(),
+                    Optional.of(castor.id()), settings.unevenness()));
+            for (Situation stood : stoodOn) {
+                situations.add(new Situation(stood.id() + "+hole." + castor.id(), stood.about(), stood.words() + ", " + hole, stood.kind(), 1,
+                        stood.push(), Optional.of(castor.id()), settings.unevenness()));
+            }
         }
         situations.add(new Situation("joint", Optional.empty(), "rolled over a joint in the floor", Situation.Kind.JOINT,
                 settings.jointFactor(), Optional.empty(),

@@ -35,7 +35,8 @@ public record TipKey(String carId, String visitId) implements Key<List<TipAnswer
         Optional<ContactSetting> setting = reader.read(new SettingKey(carId, visitId, SettingKey.Sideways.TIPPING, true));
         List<TipAnswer> answers = new ArrayList<>();
         for (Situation situation : reader.read(new SituationsKey(carId, visitId))) {
-            if (situation.push().isPresent()) {
+            // Tipping takes no heed of gaps, so a castor in a hole changes nothing there.
+            if (situation.push().isPresent() && situation.loweredCastor().isEmpty()) {
                 if (setting.isEmpty() || !setting.get().missing().isEmpty()) {
                     answers.add(new TipAnswer(situation, TipAnswer.Question.ON_SUPPORTS, false, 0, false, ""));
                 } else {

@@ -215,6 +215,20 @@ class LoadsKeyTest {
     }
 
     @Test
+    void whoStandsOverACastorAndAHoleBesideItAdd() {
+        // 120 kg at the corner of four equal springs: 3/4 of it there, 1/4 beside it, 1/4 less across (own derivation: plane of the springs).
+        VisitShop shop = onDolly(VisitShop.measured(800));
+        shop.workPoints.add(new WorkPointFacts("sill", "sill", Optional.of(new Spot(new Vec3(1, 1, 0.8), 0)), Optional.empty(),
+                Optional.of(WorkPointFacts.Kind.STAND_ON)));
+        double even = 900 * G / 4;
+        double person = 120 * G;
+        Loads both = ask(shop, "sill+hole.dolly-c1", false);
+        assertArrayEquals(new double[] {even - person / 4 + 1500, even + person / 4 - 1500, even + person / 4 - 1500,
+                even + 3 * person / 4 + 1500}, castors(both), 1e-3);
+        assertTrue(both.situation().words().contains("standing at sill, castor dolly-c1 in a hole"), both.situation().words());
+    }
+
+    @Test
     void rollingOverAJointMultipliesEveryWeight() {
         Loads joint = ask(onDolly(VisitShop.measured(800)), "joint", false);
         double even = 1.4 * 900 * G / 4;
