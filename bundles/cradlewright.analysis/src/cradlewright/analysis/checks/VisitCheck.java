@@ -1,9 +1,7 @@
 package cradlewright.analysis.checks;
 
-import cradlewright.analysis.check.Check;
 import cradlewright.analysis.check.CheckInfo;
 import cradlewright.analysis.check.Finding;
-import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.engine.Engine.SettingsKey;
@@ -15,23 +13,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** A check about a car as it stands or hangs. A visit that cannot be resolved is the business of one data check alone. */
-public abstract class VisitCheck implements Check {
-
-    private final CheckInfo info;
+public abstract class VisitCheck extends ScopedCheck {
 
     /** Creates a check that says this about itself. */
     protected VisitCheck(CheckInfo info) {
-        this.info = info;
-    }
-
-    @Override
-    public final CheckInfo info() {
-        return info;
-    }
-
-    @Override
-    public final Scope scope() {
-        return Scope.VISIT;
+        super(info, Scope.VISIT);
     }
 
     @Override
@@ -42,11 +28,6 @@ public abstract class VisitCheck implements Check {
 
     /** Answers the question for a visit that is resolved. */
     protected abstract List<Finding> examine(Standing standing, Subject subject, Reader reader);
-
-    /** Starts a finding about an object. */
-    protected final FindingBuilder finding(Subject subject, String objectId, String objectName) {
-        return new FindingBuilder(info, subject, objectId, objectName);
-    }
 
     /** Returns what the shop has settled. */
     protected static SettingsFacts settings(Reader reader) {

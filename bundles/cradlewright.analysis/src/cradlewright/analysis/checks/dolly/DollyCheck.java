@@ -1,34 +1,21 @@
 package cradlewright.analysis.checks.dolly;
 
-import cradlewright.analysis.check.Check;
 import cradlewright.analysis.check.CheckInfo;
 import cradlewright.analysis.check.Finding;
-import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.checks.ScopedCheck;
 import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.DollyFacts;
 import java.util.List;
 
 /** A check about a dolly by itself. */
-public abstract class DollyCheck implements Check {
-
-    private final CheckInfo info;
+public abstract class DollyCheck extends ScopedCheck {
 
     /** Creates a check that says this about itself. */
     protected DollyCheck(CheckInfo info) {
-        this.info = info;
-    }
-
-    @Override
-    public final CheckInfo info() {
-        return info;
-    }
-
-    @Override
-    public final Scope scope() {
-        return Scope.DOLLY;
+        super(info, Scope.DOLLY);
     }
 
     @Override
@@ -39,9 +26,4 @@ public abstract class DollyCheck implements Check {
 
     /** Answers the question for a dolly. */
     protected abstract List<Finding> examine(DollyFacts dolly, Subject subject, Reader reader);
-
-    /** Starts a finding about an object. */
-    protected final FindingBuilder finding(Subject subject, String objectId, String objectName) {
-        return new FindingBuilder(info, subject, objectId, objectName);
-    }
 }

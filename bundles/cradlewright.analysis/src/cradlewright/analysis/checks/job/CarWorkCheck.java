@@ -1,11 +1,11 @@
 package cradlewright.analysis.checks.job;
 
-import cradlewright.analysis.check.Check;
 import cradlewright.analysis.check.CheckInfo;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.checks.ScopedCheck;
 import cradlewright.analysis.engine.Engine.TodayKey;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.Fact;
@@ -15,23 +15,11 @@ import java.time.LocalDate;
 import java.util.List;
 
 /** A check of the work on a car on the day of the answers. */
-abstract class CarWorkCheck implements Check {
-
-    private final CheckInfo info;
+abstract class CarWorkCheck extends ScopedCheck {
 
     /** Creates a check that says this about itself. */
     CarWorkCheck(CheckInfo info) {
-        this.info = info;
-    }
-
-    @Override
-    public final CheckInfo info() {
-        return info;
-    }
-
-    @Override
-    public final Scope scope() {
-        return Scope.CAR;
+        super(info, Scope.CAR);
     }
 
     @Override
@@ -44,6 +32,6 @@ abstract class CarWorkCheck implements Check {
 
     /** Starts a finding about an object. */
     final FindingBuilder finding(Subject subject, Fact object) {
-        return new FindingBuilder(info, subject, object.id(), object.name());
+        return finding(subject, object.id(), object.name());
     }
 }
