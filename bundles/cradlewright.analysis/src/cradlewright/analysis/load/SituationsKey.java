@@ -101,7 +101,8 @@ public record SituationsKey(String carId, String visitId) implements Key<List<Si
             situations.add(new Situation("hole." + castor.id(), Optional.of(castor.id()), hole, Situation.Kind.HOLE, 1, Optional.empty(),
                     Optional.of(castor.id()), settings.unevenness()));
             for (Situation stood : stoodOn) {
-                situations.add(new Situation(stood.id() + "+hole." + castor.id(), stood.about(), stood.words() + ", " + hole, stood.kind(), 1,
+                situations.add(new Situation(stood.id() + "+hole." + castor.id(), stood.about(), stood.words() + ", " + hole, stood.kind(),
+                        1,
                         stood.push(), Optional.of(castor.id()), settings.unevenness()));
             }
         }

@@ -216,7 +216,8 @@ class LoadsKeyTest {
 
     @Test
     void whoStandsOverACastorAndAHoleBesideItAdd() {
-        // 120 kg at the corner of four equal springs: 3/4 of it there, 1/4 beside it, 1/4 less across (own derivation: plane of the springs).
+        // 120 kg at the corner of four equal springs: 3/4 of it there, 1/4 beside it, 1/4 less across (own derivation: plane of the
+        // springs).
         VisitShop shop = onDolly(VisitShop.measured(800));
         shop.workPoints.add(new WorkPointFacts("sill", "sill", Optional.of(new Spot(new Vec3(1, 1, 0.8), 0)), Optional.empty(),
                 Optional.of(WorkPointFacts.Kind.STAND_ON)));

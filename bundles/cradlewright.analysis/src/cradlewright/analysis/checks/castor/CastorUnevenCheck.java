@@ -69,11 +69,18 @@ public final class CastorUnevenCheck extends DollyLoadCheck {
             return finding.cantSay("What this castor is rated for is not in the files.",
                     List.of("type of castor " + wheel.castor().name() + " with its rated load: from its maker"));
         }
-        Stated.mass(rated.get()).against(finding, worst, "rated load of the castor");
         double margin = settings(reader).tightMargin();
         Verdict rigid = Verdict.of(worst, rated.get().low(), margin);
-        // With the give of every castor known, the castor in a hole is worked out by the loads themselves.
-        Verdict verdict = rigid == Verdict.STOP && stiffnessKnown ? Verdict.TIGHT : rigid;
+        // With the give of every castor known, castor.load works out the hole that the shop has settled. What a still worse floor would do
+        // is a remark then, not a demand that the castor has to meet.
+        boolean remark = rigid == Verdict.STOP && stiffnessKnown;
+        if (remark) {
+            finding.shown("on any floor it may get", Amount.mass(worst), "statics of three supports")
+                    .shown("rated load", Amount.mass(rated.get().si()), "stated");
+        } else {
+            Stated.mass(rated.get()).against(finding, worst, "rated load of the castor");
+        }
+        Verdict verdict = remark ? Verdict.TIGHT : rigid;
         if (rigid != Verdict.HOLDS) {
             CastorTypes.stronger(standing, Collections.max(worstOfEach) / Constants.GRAVITY, margin, reader).forEach(finding::remedy);
         }

@@ -88,7 +88,9 @@ abstract class PushedCheck extends VisitCheck {
         finding.atLeast(Amount.ratio(required), Amount.ratio(ratio),
                 "how many times the push can be laid on before it goes over, mass and balance point at their unfavourable ends");
         if (!Double.isInfinite(answer.ratio())) {
-            finding.input("times the push is held, masses as listed", Amount.ratio(answer.ratio()), "worked out");
+            // The answer asks with the castors as drawn; the verdict turns them to their worst position.
+            finding.input(answer.question() == TipAnswer.Question.ON_FLOOR ? "times the push is held, masses as listed, castors straight"
+                    : "times the push is held, masses as listed", Amount.ratio(answer.ratio()), "worked out");
         }
         Verdict verdict = Verdict.of(required, ratio, settings.tightMargin());
         if (verdict != Verdict.HOLDS) {

@@ -1,6 +1,7 @@
 package cradlewright.analysis.checks.castor;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Remedy;
@@ -50,7 +51,11 @@ class CastorUnevenCheckTest {
 
     @Test
     void knownStiffnessLeavesTheStopToTheLoads() {
-        assertEquals(Verdict.TIGHT, rearRight(shop(WORST / 1.01).stiffness(1e6)).verdict());
+        Finding remark = rearRight(shop(WORST / 1.01).stiffness(1e6));
+        assertEquals(Verdict.TIGHT, remark.verdict());
+        assertTrue(remark.demand().isEmpty() && remark.capacity().isEmpty(), "what is above the rating is no demand that reads as held");
+        assertTrue(remark.inputs().stream().anyMatch(input -> input.shown() && Math.abs(input.amount().si() - WORST) < 1e-6 * WORST));
+        assertEquals(Verdict.HOLDS, rearRight(shop(WORST / 0.89).stiffness(1e6)).verdict());
     }
 
     @Test
