@@ -3,7 +3,7 @@ package cradlewright.mechanics.tipping;
 import cradlewright.mechanics.formula.Require;
 
 /**
- * Whether an overhang may be worked on without outriggers. Two tests: no support of the body unloads, and the dolly does not
+ * Whether an overhang may be worked on without end props. Two tests: no support of the body unloads, and the dolly does not
  * tip on the floor ({@link TippingFormulas#OVERHANG_SUPPORTS}, {@link TippingFormulas#OVERHANG}). Both must reach the ratio.
  *
  * <p>The first test is the statics of two support lines; more lines need a contact solution. Rigid body, level floor.

@@ -67,7 +67,7 @@ public final class PersonOnOverhang {
     }
 
     /**
-     * Returns where the edge (or the foot of an outrigger) must be for a ratio, m; never more inward than the balance point.
+     * Returns where the edge (or the foot of an end prop) must be for a ratio, m; never more inward than the balance point.
      *
      * @param balance position of the balance point, m
      * @param mass mass of the load, kg, above zero

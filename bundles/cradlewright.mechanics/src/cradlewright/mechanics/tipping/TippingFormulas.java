@@ -68,8 +68,8 @@ public final class TippingFormulas {
             "level floor, persons at rest; persons inside the edge do not count as holding", GIVE);
 
     /** Edge for a ratio. */
-    public static final Formula OVERHANG_EDGE = new Formula("tipping.overhang-edge", "Where an outrigger must stand",
-            "x_e = (M x_g + gamma m x_p)/(M + gamma m)", STATICS, "outrigger in touch with the floor before the load comes",
+    public static final Formula OVERHANG_EDGE = new Formula("tipping.overhang-edge", "Where the foot of an end prop must stand",
+            "x_e = (M x_g + gamma m x_p)/(M + gamma m)", STATICS, "prop in touch with the floor before the load comes",
             GIVE);
 
     /** Supports under an overhang. */
