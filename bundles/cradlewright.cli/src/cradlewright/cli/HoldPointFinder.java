@@ -46,18 +46,23 @@ final class HoldPointFinder {
         return found.get(0);
     }
 
+    /** Returns the visits that a hold point is about; several where nothing tells which. */
+    List<VisitFacts> about(Found found) {
+        return engine.read(new VisitToSignKey(found.car().id(), found.point().id()), Progress.NONE);
+    }
+
     /**
-     * Finds the visit that is signed for: of those that are likely meant the only one, or of all that are not over the one that is
-     * wanted.
+     * Finds the visit that is signed for: the one that the hold point is about or, of all that are not over, the one that is wanted.
      *
      * @param wanted id or piece of the name; null when nobody said
      */
     VisitFacts visit(Found found, String wanted) {
-        List<VisitFacts> all = wanted == null ? engine.read(new VisitToSignKey(found.car().id(), found.point().id()), Progress.NONE)
+        List<VisitFacts> all = wanted == null ? about(found)
                 : found.car().visits().stream().filter(visit -> !visit.over(engine.snapshot().today())).toList();
         if (all.isEmpty()) {
-            throw new BadInputException("what " + found.words() + " is signed for cannot be told: enter a visit of " + found.car().name()
-                    + " that is on today, or name the setup of " + found.operation().name() + " and plan a visit in it");
+            throw new BadInputException("what " + found.words() + " is signed for cannot be told: no visit is planned in the setup in which "
+                    + found.operation().name() + " is done; enter one for " + found.car().name()
+                    + ", or say with --visit which of its visits was looked at");
         }
         List<VisitFacts> visits = wanted == null ? all
                 : all.stream().filter(visit -> visit.id().equals(wanted) || contains(visit, wanted)).toList();

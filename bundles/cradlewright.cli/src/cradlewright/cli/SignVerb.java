@@ -33,11 +33,12 @@ final class SignVerb implements Callable<Integer> {
     private String by;
 
     @Option(names = "--visit", paramLabel = "NAME",
-            description = "which visit of the car is signed for, by its id or a piece of its name; needed only when several may be meant")
+            description = "which visit of the car is signed for, by its id or a piece of its name; without it the visit in which the work "
+                    + "behind the hold point is planned")
     private String visit;
 
     @Option(names = "--although", paramLabel = "REASON",
-            description = "why it is signed although a check says STOP; written down with the signature")
+            description = "why it is signed although a check says STOP or CAN'T SAY; written down with the signature")
     private String although;
 
     @Override

@@ -7,6 +7,7 @@ import cradlewright.analysis.checks.BuiltInChecks;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Progress;
 import cradlewright.analysis.facts.PersonFacts;
+import cradlewright.analysis.facts.SetupFacts;
 import cradlewright.analysis.facts.VisitFacts;
 import cradlewright.analysis.job.VisitDigestKey;
 import cradlewright.analysis.run.ShopAnswers;
@@ -33,6 +34,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Puts one signature into the file of jobs of a shop. The shop is read once; when its file changes before it is written, nothing is. */
@@ -46,7 +48,7 @@ final class Signing {
      * Somebody's name.
      *
      * @param by who signs
-     * @param although why, although a check says STOP; null when nobody said
+     * @param although why, although a check says STOP or CAN'T SAY; null when nobody said
      * @param version of the program
      */
     record Signature(String by, String although, String version) {
@@ -84,17 +86,27 @@ final class Signing {
             throw new BadInputException(held.operation().name() + " of " + held.car().name()
                     + " is done: a signature now would say nothing about how it stood before");
         }
-        return new Wanted(held, finder.visit(held, visit));
+        VisitFacts found = finder.visit(held, visit);
+        List<VisitFacts> about = finder.about(held);
+        if (!about.isEmpty() && !about.contains(found)) {
+            err.println("note: " + held.operation().name() + " is planned for another visit ("
+                    + about.stream().map(VisitFacts::name).collect(Collectors.joining("; ")) + "); the checks are asked about "
+                    + found.name());
+        }
+        return new Wanted(held, found);
     }
 
     /** Signs and returns what to tell; throws BadInputException when it is not signed. */
     String sign(Wanted wanted, Signature signature) {
         String by = named(signature.by());
         ShopAnswers answers = answers(wanted);
-        String stops = words(answers.findings(), Verdict.STOP);
-        if (answers.worst() == Verdict.STOP && (signature.although() == null || signature.although().isBlank())) {
-            throw new BadInputException("not signed, because a check says STOP: " + stops
-                    + "; mend it first, or say with --although why it may go on");
+        if (answers.findings().isEmpty()) {
+            throw new BadInputException("not signed, because no check has an answer about " + wanted.visit().name()
+                    + ": name stage and setup of the visit first");
+        }
+        if (against(answers) && (signature.although() == null || signature.although().isBlank())) {
+            throw new BadInputException("not signed, because a check says " + answers.worst().word() + ": "
+                    + words(answers.findings(), answers.worst()) + "; mend it first, or say with --although why it may go on");
         }
         String digest = engine.read(new VisitDigestKey(wanted.held().car().id(), wanted.visit().id(), now), Progress.NONE)
                 .orElseThrow(() -> new BadInputException(wanted.visit().name()
@@ -150,9 +162,16 @@ final class Signing {
         return name;
     }
 
+    /** Asks the checks about the visit and about what the car stands or hangs on in it. */
     private ShopAnswers answers(Wanted wanted) {
+        Set<String> carriers = wanted.visit().setupId().flatMap(wanted.held().car()::setup).map(SetupFacts::carrierIds).orElse(Set.of());
         return new ShopChecks(engine, BuiltInChecks.catalogue()).ask(subject -> subject.scope() == Scope.VISIT
-                && subject.visitId().equals(Optional.of(wanted.visit().id())), Progress.NONE);
+                ? subject.visitId().equals(Optional.of(wanted.visit().id())) : carriers.contains(subject.ownerId()), Progress.NONE);
+    }
+
+    /** Tells whether the answers speak against a signature. */
+    private static boolean against(ShopAnswers answers) {
+        return answers.worst().compareTo(Verdict.CANT_SAY) >= 0;
     }
 
     private static String findingsText(ShopAnswers answers, String although) {
@@ -161,11 +180,20 @@ final class Signing {
             text.append(verdict == Verdict.STOP ? ": " : ", ").append(answers.counts().getOrDefault(verdict, 0L)).append(' ')
                     .append(verdict.word());
         }
-        if (answers.worst() == Verdict.STOP) {
-            text.append(". Signed although it stops, because: ").append(although.strip()).append(". What stops: ")
-                    .append(words(answers.findings(), Verdict.STOP));
+        if (against(answers)) {
+            text.append(". Signed although ").append(answers.worst() == Verdict.STOP ? "it stops" : "not all can be said")
+                    .append(", because: ").append(although.strip());
         }
+        told(text, "What stops", Verdict.STOP, answers);
+        told(text, "What cannot be said", Verdict.CANT_SAY, answers);
         return text.toString();
+    }
+
+    private static void told(StringBuilder text, String head, Verdict verdict, ShopAnswers answers) {
+        String words = words(answers.findings(), verdict);
+        if (!words.isEmpty()) {
+            text.append(". ").append(head).append(": ").append(words);
+        }
     }
 
     private static String words(List<Finding> findings, Verdict verdict) {

@@ -73,7 +73,11 @@ class SignVerbTest {
     }
 
     private void shop(String rating) throws IOException {
-        new SmallShop(folder).part("tub", "200 kg u 0 weighed", 1, 0).stands(rating).dates("").write();
+        shop(rating, "200 kg u 0 weighed");
+    }
+
+    private void shop(String rating, String mass) throws IOException {
+        new SmallShop(folder).part("tub", mass, 1, 0).stands(rating).dates("").write();
     }
 
     private Run sign(Object... more) {
@@ -152,6 +156,49 @@ class SignVerbTest {
         Run run = sign("sill", "--by", "Hanna", "--although", "two more stands are under the sill");
         assertEquals(0, run.code(), run.err());
         assertTrue(Files.readString(jobs).contains("Signed although it stops, because: two more stands are under the sill."));
+    }
+
+    @Test
+    void signsWhatNoCheckCanTellOnlyWithAReason() throws IOException {
+        shop("2000 kg plate", "");
+        assertTrue(refused("sill", "--by", "Hanna").err().contains("not signed, because a check says CAN'T SAY"));
+        assertTrue(refused("sill", "--by", "Hanna", "--although", " ").err().contains("CAN'T SAY"));
+        Run run = sign("sill", "--by", "Hanna", "--although", "it was on the scales yesterday");
+        assertEquals(0, run.code(), run.err());
+        String text = Files.readString(jobs);
+        assertTrue(text.contains("Signed although not all can be said, because: it was on the scales yesterday. What cannot be said: "),
+                text);
+    }
+
+    @Test
+    void asksTheGearUnderTheCarToo() throws IOException {
+        Path gear = folder.resolve("gear.cwgear");
+        Files.writeString(gear, Files.readString(gear).replaceFirst("examinationDue=\"[0-9-]+\"", "examinationDue=\"2026-02-10\""));
+        Run run = refused("sill", "--by", "Hanna");
+        assertTrue(run.err().contains("not signed, because a check says STOP") && run.err().contains("[gear.examination]"), run.err());
+    }
+
+    @Test
+    void signsForTheSetupOfTheWorkAndNotForWhatStandsThereToday() throws IOException {
+        Path car = folder.resolve("cars/red.cwcar");
+        Files.writeString(car, Files.readString(car).replace("  <visits", """
+                  <setups id="setup00000002" name="outside" kind="on stands" carried="shell00000001" shift="0 0 0 mm"/>
+                  <visits"""));
+        Files.writeString(jobs, UNSIGNED.replace("kind=\"cut\"/>", """
+                kind="cut">
+                      <setup href="shop:/#setup00000002"/>
+                    </operations>"""));
+        assertTrue(refused("sill", "--by", "Hanna").err().contains("no visit is planned in the setup in which cut the sill out is done"));
+        Run run = sign("sill", "--by", "Hanna", "--visit", "on stands");
+        assertEquals(0, run.code(), run.err());
+        Files.writeString(car, Files.readString(car).replace("</vehicle:Car>", """
+                  <visits id="visit00000002" name="in the yard" stage="stage00000001" setup="setup00000002" from="2126-01-01"/>
+                </vehicle:Car>"""));
+        assertTrue(refused("sill", "--by", "Hanna").err().contains("not signed, because a check says"));
+        run = sign("sill", "--by", "Hanna", "--although", "it stands on the yard only for a day");
+        assertTrue(run.flat().contains("for in the yard"), run.out());
+        run = sign("sill", "--by", "Hanna", "--visit", "on stands");
+        assertTrue(run.err().contains("note: cut the sill out is planned for another visit (in the yard)"), run.err());
     }
 
     @Test

@@ -82,7 +82,7 @@ final class SmallShop {
             int y = number % 2 == 1 ? -500 : 500;
             stands.append(String.format(
                     "  <items xsi:type=\"fixture:Stand\" id=\"stand0000000%d\" name=\"Stand %d\" tag=\"T-%d\" "
-                    + "lastExamined=\"2026-01-10\" examinationDue=\"2027-01-10\" "
+                    + "lastExamined=\"2026-01-10\" examinationDue=\"2126-01-10\" "
                     + "ratedLoad=\"%s\" basis=\"rated load\" perPair=\"false\"/>%n",
                     number, number, number, rating));
             points.append(String.format("  <liftPoints id=\"point0000000%d\" name=\"%s\" position=\"%d %d 400 mm u 1 measured\" "

@@ -1,8 +1,12 @@
 package cradlewright.analysis.facts;
 
 import cradlewright.mechanics.geometry.Vec3;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What rests on what.
@@ -42,6 +46,14 @@ public record SetupFacts(String id, String name, List<String> pieceIds, CarrierK
 
         /** Nobody said anything. */
         public static final Weather UNKNOWN = new Weather(Optional.empty(), Optional.empty());
+    }
+
+    /** Returns the ids of the dolly, the lift, the hoist and whatever else it stands or hangs on. */
+    public Set<String> carrierIds() {
+        Set<String> named = new LinkedHashSet<>();
+        Stream.of(dollyId, liftId, hoistId).flatMap(Optional::stream).forEach(named::add);
+        contacts.stream().map(ContactFacts::carrierId).flatMap(Optional::stream).forEach(named::add);
+        return Collections.unmodifiableSet(named);
     }
 
     /** Returns this setup with one of its contacts replaced by that of the same id. */

@@ -6,18 +6,13 @@ import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarFacts;
-import cradlewright.analysis.facts.ContactFacts;
-import cradlewright.analysis.facts.SetupFacts;
 import cradlewright.analysis.facts.VisitFacts;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Who uses what: by the id of a car, a dolly or a piece of lifting gear that itself, and the visits of the car or on the thing. */
 record UsesKey() implements Key<Map<String, List<Subject>>> {
@@ -30,17 +25,10 @@ record UsesKey() implements Key<Map<String, List<Subject>>> {
             Map<String, Set<String>> uses = new HashMap<>();
             reader.read(new FactKey<>(CarFacts.class, carId)).ifPresent(car -> {
                 for (VisitFacts visit : car.visits()) {
-                    visit.setupId().flatMap(car::setup).ifPresent(setup -> uses.put(visit.id(), named(setup)));
+                    visit.setupId().flatMap(car::setup).ifPresent(setup -> uses.put(visit.id(), setup.carrierIds()));
                 }
             });
             return Map.copyOf(uses);
-        }
-
-        private static Set<String> named(SetupFacts setup) {
-            Set<String> named = new LinkedHashSet<>();
-            Stream.of(setup.dollyId(), setup.liftId(), setup.hoistId()).flatMap(Optional::stream).forEach(named::add);
-            setup.contacts().stream().map(ContactFacts::carrierId).flatMap(Optional::stream).forEach(named::add);
-            return Set.copyOf(named);
         }
     }
 
