@@ -32,7 +32,7 @@ import org.eclipse.emf.ecore.EObject;
 
 /**
  * Finds values that cannot be true whatever the car: a thickness of nothing, a mass below zero, a length of a thousand
- * kilometres, a range whose end lies before its beginning. A missing value is no mistake. Signs and sizes stand beside the
+ * kilometres, a range whose end lies before its beginning, work that belongs to no car. A missing value is no mistake. Signs and sizes stand beside the
  * nouns in the metamodel.
  */
 public final class ValueRules {
@@ -55,6 +55,7 @@ public final class ValueRules {
     public static List<ReadProblem> check(ShopFile file) {
         ValueRules rules = new ValueRules(file);
         file.root().ifPresent(top -> Contents.walk(top, rules::judge));
+        rules.problems.addAll(WorkRules.check(file));
         return List.copyOf(rules.problems);
     }
 
