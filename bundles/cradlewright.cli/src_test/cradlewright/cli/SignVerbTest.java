@@ -102,7 +102,7 @@ class SignVerbTest {
         assertTrue(text.endsWith(end), text);
         String added = text.substring(start.length(), text.length() - end.length());
         assertTrue(added.matches("(?s)\\s+id=\"[0-9a-z]{13}\"\\s+by=\"Hanna\"\\s+at=\"20\\d\\d-\\d\\d-\\d\\dT\\d\\d:\\d\\d\"\\s+"
-                + "digest=\"1:[0-9a-f]{64}\"\\s+programVersion=\"Cradlewright [^\"]+\"\\s+findingsText=\"[^\"]+\">\\s+"
+                + "digest=\"2:[0-9a-f]{64}\"\\s+programVersion=\"Cradlewright [^\"]+\"\\s+findingsText=\"[^\"]+\">\\s+"
                 + "<visit\\s+href=\"shop:/#visit00000001\"/>\\s+"), added);
         assertEquals(0, Run.of("validate", folder).code());
     }

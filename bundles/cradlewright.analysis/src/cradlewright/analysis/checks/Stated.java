@@ -6,8 +6,10 @@ import cradlewright.analysis.facts.Value;
 import cradlewright.quantity.Dimension;
 
 /**
- * What something is stated to take. A load stands against the low end of it, 19 times in 20; whoever reads a plate or a sheet sees
- * another number there, so the answer shows both.
+ * What something is stated to take. What a plate, a maker's sheet, a standard or a test rates it for is a least value that somebody
+ * answers for and counts as stated. A rating taken over from something like it, one that is guessed, and one that was given a give or
+ * take of its own count at the low end, 19 times in 20; whoever reads the files sees another number there, so the answer shows both.
+ * The importer settles which of them have a give or take; every check that reads a rating goes by this class.
  *
  * @param value as stated, in SI units
  * @param dimension of the value

@@ -91,7 +91,7 @@ final class CarImporter {
     private static LiftPointFacts liftPoint(LiftPoint point) {
         return new LiftPointFacts(id(point), name(point), Values.spot(point.getPosition()),
                 Words.condition(point.getCondition()), Values.si(point.getSheetThickness()),
-                Optional.ofNullable(point.getLookedAt()), Values.si(point.getCapacity()), Words.basis(point.getBasis()));
+                Optional.ofNullable(point.getLookedAt()), Values.rating(point.getCapacity()), Words.basis(point.getBasis()));
     }
 
     private static WorkPointFacts workPoint(WorkPoint point) {

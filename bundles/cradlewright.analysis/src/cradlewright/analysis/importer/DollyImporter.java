@@ -34,7 +34,7 @@ final class DollyImporter {
 
     static DollyFacts dolly(Dolly dolly) {
         return new DollyFacts(id(dolly), name(dolly), build(dolly.getBuild()), Values.si(dolly.getMass()),
-                Values.point(dolly.getBalancePoint()), Values.si(dolly.getRatedLoad()), Words.examination(dolly),
+                Values.point(dolly.getBalancePoint()), Values.rating(dolly.getRatedLoad()), Words.examination(dolly),
                 each(dolly.getNodes(), DollyImporter::node), each(dolly.getMembers(), DollyImporter::member),
                 each(dolly.getJoints(), JointImporter::joint), each(dolly.getCastors(), DollyImporter::castor),
                 each(dolly.getFeet(), DollyImporter::foot), each(dolly.getFixtures(), DollyImporter::fixture),
@@ -100,12 +100,12 @@ final class DollyImporter {
                 Values.si(fixture.getHeight()), Values.point(fixture.getOffset()).orElse(Vec3.ZERO),
                         Identity.wantedReference(fixture.getPad()),
                 Words.hold(fixture.getHold()).orElse(Hold.RESTS), Identity.reference(fixture.getBolt()),
-                Values.count(fixture.getBoltCount()), Values.si(fixture.getRatedLoad()), Words.basis(fixture.getBasis()),
+                Values.count(fixture.getBoltCount()), Values.rating(fixture.getRatedLoad()), Words.basis(fixture.getBasis()),
                 Values.si(fixture.getStiffness()));
     }
 
     private static PropFacts prop(Prop prop) {
         return new PropFacts(id(prop), name(prop), Values.point(prop.getPosition()), prop.isFitted(),
-                Values.si(prop.getRatedLoad()), Words.basis(prop.getBasis()), Identity.wantedReference(prop.getNode()));
+                Values.rating(prop.getRatedLoad()), Words.basis(prop.getBasis()), Identity.wantedReference(prop.getNode()));
     }
 }

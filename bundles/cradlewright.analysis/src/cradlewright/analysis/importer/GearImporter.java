@@ -28,32 +28,32 @@ final class GearImporter {
             return lift(lift);
         }
         if (gear instanceof Hoist hoist) {
-            return new GearFacts.Hoist(id(hoist), name(hoist), Words.examination(hoist), Values.si(hoist.getRatedLoad()),
+            return new GearFacts.Hoist(id(hoist), name(hoist), Words.examination(hoist), Values.rating(hoist.getRatedLoad()),
                     each(hoist.getBoomHoles(), GearImporter::hole));
         }
         if (gear instanceof Strap strap) {
-            return new GearFacts.Strap(id(strap), name(strap), Words.examination(strap), Values.si(strap.getWorkingLoadLimit()),
+            return new GearFacts.Strap(id(strap), name(strap), Words.examination(strap), Values.rating(strap.getWorkingLoadLimit()),
                     Values.si(strap.getLength()), mode(strap.getMode()), Values.si(strap.getStiffness()),
                     Values.count(strap.getLegs()));
         }
         if (gear instanceof Stand stand) {
-            return new GearFacts.Stand(id(stand), name(stand), Words.examination(stand), Values.si(stand.getRatedLoad()),
+            return new GearFacts.Stand(id(stand), name(stand), Words.examination(stand), Values.rating(stand.getRatedLoad()),
                     Optional.ofNullable(stand.getPerPair()), Values.si(stand.getLowest()), Values.si(stand.getStep()),
                     Values.count(stand.getPinCount()));
         }
         if (gear instanceof Trestle trestle) {
             return new GearFacts.Trestle(id(trestle), name(trestle), Words.examination(trestle),
-                    Values.si(trestle.getRatedLoad()));
+                    Values.rating(trestle.getRatedLoad()));
         }
         if (gear instanceof Trailer trailer) {
             return new GearFacts.Trailer(id(trailer), name(trailer), Words.examination(trailer),
-                    Values.si(trailer.getRatedLoad()));
+                    Values.rating(trailer.getRatedLoad()));
         }
         throw new IllegalArgumentException("no record for gear of the class " + gear.eClass().getName());
     }
 
     private static GearFacts.Lift lift(Lift lift) {
-        return new GearFacts.Lift(id(lift), name(lift), Words.examination(lift), Values.si(lift.getRatedLoad()),
+        return new GearFacts.Lift(id(lift), name(lift), Words.examination(lift), Values.rating(lift.getRatedLoad()),
                 Values.number(lift.getFrontRearLow()), Values.number(lift.getFrontRearHigh()),
                 each(lift.getArms(), GearImporter::arm));
     }
@@ -61,11 +61,11 @@ final class GearImporter {
     private static GearFacts.ArmFacts arm(LiftArm arm) {
         return new GearFacts.ArmFacts(id(arm), name(arm), Values.point(arm.getPivot()), Values.si(arm.getReachMin()),
                 Values.si(arm.getReachMax()), Values.si(arm.getAzimuthFrom()), Values.si(arm.getAzimuthTo()),
-                Values.si(arm.getRatedLoad()), Values.si(arm.getStiffness()), Values.si(arm.getPadStiffness()));
+                Values.rating(arm.getRatedLoad()), Values.si(arm.getStiffness()), Values.si(arm.getPadStiffness()));
     }
 
     private static GearFacts.HoleFacts hole(BoomHole hole) {
-        return new GearFacts.HoleFacts(id(hole), name(hole), Values.point(hole.getPosition()), Values.si(hole.getRatedLoad()));
+        return new GearFacts.HoleFacts(id(hole), name(hole), Values.point(hole.getPosition()), Values.rating(hole.getRatedLoad()));
     }
 
     /** Returns how a strap is slung; choked when nobody said, because it carries least that way. */

@@ -117,7 +117,7 @@ final class StockImporter {
     }
 
     private static StockFacts.CastorType castor(CastorType castor) {
-        return new StockFacts.CastorType(id(castor), name(castor), Values.si(castor.getRatedLoad()),
+        return new StockFacts.CastorType(id(castor), name(castor), Values.rating(castor.getRatedLoad()),
                 Values.si(castor.getWheelDiameter()), Values.si(castor.getLead()), tread(castor.getTread()),
                 Values.si(castor.getStiffness()), Values.si(castor.getContactArea()),
                 Values.celsius(castor.getTemperatureLimit()), Values.si(castor.getMass()));

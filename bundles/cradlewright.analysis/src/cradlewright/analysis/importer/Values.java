@@ -12,10 +12,12 @@ import cradlewright.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * The one place where stored values become numbers in SI units. What nobody said stays empty. A standard uncertainty that
- * nobody gave is the share of its source ({@link SourceDefaults}), else zero: a tape's error is for the shop to state.
+ * nobody gave is the share of its source ({@link SourceDefaults}), else zero: a tape's error is for the shop to state. Ratings have a
+ * rule of their own.
  */
 final class Values {
 
@@ -26,6 +28,8 @@ final class Values {
     /** The same of a place that was only guessed: common practice, no source. */
     static final double POSITION_GUESSED = 0.1;
 
+    /** Sources by which nobody answers for a rating. */
+    private static final Set<Source> BORROWED = Set.of(Source.LIKE_ANOTHER_CAR, Source.GUESSED);
     private static final SourceDefaults DEFAULTS = SourceDefaults.COMMON_PRACTICE;
 
     private Values() {
@@ -34,6 +38,16 @@ final class Values {
     /** Returns the value in the coherent SI unit of its dimension. */
     static Optional<Value> si(Measured measured) {
         return Optional.ofNullable(measured).map(m -> new Value(m.si(), m.uncertaintySi(DEFAULTS).orElse(0), m.source()));
+    }
+
+    /**
+     * Returns what a maker, a plate, a standard or a test rates something for. A rating is a least value that somebody answers for, so
+     * nothing is taken off it unasked; only one that was taken over from something like it, or guessed, has the give or take of its
+     * source, and one with an uncertainty of its own keeps that.
+     */
+    static Optional<Value> rating(Measured measured) {
+        return si(measured).map(value -> measured.uncertainty().isPresent() || BORROWED.contains(value.source()) ? value
+                : new Value(value.si(), 0, value.source()));
     }
 
     /** Returns a temperature in degrees Celsius, in which the records keep it; a difference of 1 degC is one of 1 K. */

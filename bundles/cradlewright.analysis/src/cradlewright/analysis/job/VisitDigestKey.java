@@ -40,7 +40,7 @@ import java.util.Set;
 public record VisitDigestKey(String carId, String visitId, LocalDateTime until) implements Key<Optional<String>> {
 
     /** Grows when the text is made in another way, so that a sign-off of an older form is not taken for one whose inputs changed. */
-    private static final String FORM = "1:";
+    private static final String FORM = "2:";
 
     @Override
     public Optional<String> compute(Reader reader) {

@@ -51,6 +51,23 @@ class ValuesTest {
     }
 
     @Test
+    void aRatingIsALeastValueUnlessItIsBorrowedOrGivenOneOfItsOwn() {
+        for (String source : new String[] {"plate", "maker's sheet", "drawing", "weighed", "measured", "derived"}) {
+            assertEquals(0, rating("500 kg " + source).u(), source);
+        }
+        // 15 % and 40 %, common practice, no source; 20 kg as somebody gave it.
+        assertEquals(75, rating("500 kg like another car").u(), 500 * TINY);
+        assertEquals(200, rating("500 kg guessed").u(), 500 * TINY);
+        assertEquals(20, rating("500 kg u 20 maker's sheet").u(), 500 * TINY);
+        assertEquals(20, rating("500 kg u 20 plate").u(), 500 * TINY);
+        assertEquals(Optional.empty(), Values.rating(null));
+    }
+
+    private static Value rating(String text) {
+        return Values.rating(Measured.parse(text, Dimension.MASS)).orElseThrow();
+    }
+
+    @Test
     void temperaturesStayInDegreesCelsius() {
         assertEquals(Optional.of(new Value(60, 0, Source.UNSTATED)),
                 Values.celsius(Measured.parse("60 degC", Dimension.TEMPERATURE)));

@@ -89,7 +89,7 @@ class VisitDigestKeyTest {
 
     @Test
     void isTheNumberOfTheFormAndASha256() {
-        assertTrue(AS_IT_WAS.matches("1:[0-9a-f]{64}"), AS_IT_WAS);
+        assertTrue(AS_IT_WAS.matches("2:[0-9a-f]{64}"), AS_IT_WAS);
     }
 
     @Test
@@ -164,7 +164,7 @@ class VisitDigestKeyTest {
     @Test
     void staysTheSameForTheSameWords() {
         VisitShop bare = new VisitShop(CarrierKind.FLOOR);
-        assertEquals(Optional.of("1:dfc0379c499ce470eb8fe470a277eff6776ae11faf36224c5e04a800d83afe06"),
+        assertEquals(Optional.of("2:dfc0379c499ce470eb8fe470a277eff6776ae11faf36224c5e04a800d83afe06"),
                 bare.read(new VisitDigestKey("car", "visit", NOON)));
     }
 

@@ -80,7 +80,7 @@ public final class CastorLoadCheck extends LoadedVisitCheck {
                     "taken as that of a common castor; its stiffness is not in the files");
         }
         double margin = settings(reader).tightMargin();
-        Verdict verdict = Verdict.of(carried, rated.get().low(), margin);
+        Verdict verdict = Verdict.of(carried, Stated.mass(rated.get()).low(), margin);
         if (verdict != Verdict.HOLDS) {
             KeepOff.remedy(most.situation(), standing, settings(reader)).ifPresent(finding::remedy);
             FeetDown.remedy("Put the feet down.", standing).ifPresent(finding::remedy);

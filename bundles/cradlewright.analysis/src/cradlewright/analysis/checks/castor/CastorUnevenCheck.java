@@ -70,7 +70,7 @@ public final class CastorUnevenCheck extends DollyLoadCheck {
                     List.of("type of castor " + wheel.castor().name() + " with its rated load: from its maker"));
         }
         double margin = settings(reader).tightMargin();
-        Verdict rigid = Verdict.of(worst, rated.get().low(), margin);
+        Verdict rigid = Verdict.of(worst, Stated.mass(rated.get()).low(), margin);
         // With the give of every castor known, castor.load works out the hole that the shop has settled. What a still worse floor would do
         // is a remark then, not a demand that the castor has to meet.
         boolean remark = rigid == Verdict.STOP && stiffnessKnown;

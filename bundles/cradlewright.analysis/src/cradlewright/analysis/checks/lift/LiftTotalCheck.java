@@ -9,10 +9,10 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.PartsOff;
+import cradlewright.analysis.checks.Stated;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.GearFacts;
-import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Weight;
 import cradlewright.analysis.standing.WeightKey;
@@ -28,7 +28,7 @@ public final class LiftTotalCheck extends VisitCheck {
 
     /** Creates the check. */
     public LiftTotalCheck() {
-        super(new CheckInfo("lift.total", "Is the lift or hoist rated for all that is on it?", "EN 1493, rated load of the plate",
+        super(new CheckInfo("lift.total", "Is the lift or hoist rated for all that is on it?", "EN 1493; rated load of the plate",
                 Cautions.LIFTING,
                 List.of("rated load on the plate of the lift or hoist", "mass of what is lifted"), MassFormulas.all()));
     }
@@ -51,14 +51,14 @@ public final class LiftTotalCheck extends VisitCheck {
                 Amount.mass(estimate.balance().mass()), "sum of the parts that are on").input("give or take",
                         Amount.mass(estimate.expanded(Quantity.MASS)),
                         "19 times in 20");
-        Optional<Value> rated = gear.ratedLoad();
+        Optional<Stated> rated = gear.ratedLoad().map(Stated::mass);
         if (rated.isEmpty()) {
             return finding.cantSay("The rated load of " + gear.name() + " is not in the files.",
                     List.of("rated load of " + gear.name() + ": read it off its plate"));
         }
         double asked = estimate.balance().mass() + estimate.expanded(Quantity.MASS);
-        finding.against(Amount.mass(asked), Amount.mass(rated.get().si()), "rated load on the plate");
-        Verdict verdict = Verdict.of(asked, rated.get().si(), settings(reader).tightMargin());
+        rated.get().against(finding, asked, "rated load of " + gear.name());
+        Verdict verdict = Verdict.of(asked, rated.get().low(), settings(reader).tightMargin());
         if (verdict != Verdict.STOP && !weight.missing().isEmpty()) {
             return finding.cantSay("Parts that are on have no mass or no place, so what hangs on it is not known.", weight.missing());
         }
@@ -66,7 +66,7 @@ public final class LiftTotalCheck extends VisitCheck {
             PartsOff.remedies(standing).forEach(finding::remedy);
             finding.remedy(Remedy.advice("Use gear of a higher rating."));
         }
-        return finding.say(verdict, verdict == Verdict.STOP ? "More hangs on it than its plate allows."
-                : "Its plate allows what hangs on it.");
+        return finding.say(verdict, verdict == Verdict.STOP ? "More hangs on it than it is rated for."
+                : "It is rated for what hangs on it.");
     }
 }

@@ -95,8 +95,8 @@ class CastorLoadCheckTest {
     }
 
     @Test
-    void whatIsTakenOffTheMakersSheetIsSaid() {
-        // 5 % of a maker's sheet, common practice, twice (k = 2): 500 kg - 2 x 25 kg = 450 kg.
+    void whatIsTakenOffIsSaid() {
+        // A maker's sheet that was given a give or take of its own, u 25 kg, twice (k = 2): 500 kg - 2 x 25 kg = 450 kg.
         Finding finding = rearRight(shop(1).rated(Optional.of(new Value(500, 25, Source.MAKERS_SHEET))));
         assertEquals(450, finding.capacity().orElseThrow().si(), 1e-9);
         assertEquals("rated load of the castor, maker's sheet, less its give or take", finding.ratedBy());

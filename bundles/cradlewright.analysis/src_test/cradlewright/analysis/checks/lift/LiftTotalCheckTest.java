@@ -48,6 +48,17 @@ class LiftTotalCheckTest {
     }
 
     @Test
+    void aBorrowedRatingCountsAtItsLowEnd() {
+        // 15 % of 1400 kg, common practice, twice (k = 2): 1400 kg - 2 x 210 kg = 980 kg, of which 920 kg are 0.939.
+        VisitShop shop = shop(CarrierKind.LIFT, Optional.of(1400.0)).with(new GearFacts.Lift("lift", "lift", NONE,
+                Optional.of(new Value(1400, 210, Source.LIKE_ANOTHER_CAR)), Optional.empty(), Optional.empty(), List.of()));
+        Finding finding = only(shop);
+        assertEquals(980, finding.capacity().orElseThrow().si(), 1e-9);
+        assertEquals(Verdict.TIGHT, finding.verdict());
+        assertEquals("rated load of lift, like another car, less its give or take", finding.ratedBy());
+    }
+
+    @Test
     void cantSayWithoutPlate() {
         assertEquals(Verdict.CANT_SAY, only(shop(CarrierKind.LIFT, Optional.empty())).verdict());
     }
