@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import cradlewright.analysis.facts.Fact;
 import cradlewright.analysis.facts.ShopSnapshot;
+import cradlewright.analysis.testshop.FullShop;
 import cradlewright.model.fixture.Contact;
 import cradlewright.model.vehicle.Shim;
 import java.time.LocalDate;

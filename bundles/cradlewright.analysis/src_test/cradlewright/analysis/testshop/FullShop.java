@@ -1,4 +1,4 @@
-package cradlewright.analysis.importer;
+package cradlewright.analysis.testshop;
 
 import cradlewright.model.base.BasePackage;
 import cradlewright.model.fixture.FixturePackage;
@@ -26,10 +26,10 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.util.ExtendedMetaData;
 
 /** A shop with one object of each class of the model and something in each of their features, made from the model itself. */
-final class FullShop {
+public final class FullShop {
 
     /** Packages of the model. */
-    static final List<EPackage> PACKAGES = List.of(BasePackage.eINSTANCE, StockPackage.eINSTANCE, VehiclePackage.eINSTANCE,
+    public static final List<EPackage> PACKAGES = List.of(BasePackage.eINSTANCE, StockPackage.eINSTANCE, VehiclePackage.eINSTANCE,
             FixturePackage.eINSTANCE, FloorPackage.eINSTANCE, JobPackage.eINSTANCE);
 
     /** A fabric, a thread and a name alike. */
@@ -38,7 +38,8 @@ final class FullShop {
     private final List<EObject> objects = new ArrayList<>();
     private final List<EObject> roots = new ArrayList<>();
 
-    FullShop() {
+    /** Makes it. */
+    public FullShop() {
         for (EClass root : List.of(BasePackage.Literals.SHOP, StockPackage.Literals.STOCK, VehiclePackage.Literals.CAR,
                 FixturePackage.Literals.DOLLY, FixturePackage.Literals.GEAR_STORE, FloorPackage.Literals.FLOOR,
                 JobPackage.Literals.JOB_BOOK)) {
@@ -47,12 +48,13 @@ final class FullShop {
         objects.forEach(this::refer);
     }
 
-    List<EObject> roots() {
+    /** Returns the tops of the files. */
+    public List<EObject> roots() {
         return roots;
     }
 
     /** Returns all objects, owners before what they own. */
-    List<EObject> objects() {
+    public List<EObject> objects() {
         return objects;
     }
 
@@ -105,7 +107,7 @@ final class FullShop {
     }
 
     /** Returns all words that an enumeration, or the type of an enumeration that may be missing, knows; else nothing. */
-    static List<Object> words(EDataType type) {
+    public static List<Object> words(EDataType type) {
         EClassifier base = type instanceof EEnum ? type : ExtendedMetaData.INSTANCE.getBaseType(type);
         return base instanceof EEnum words
                 ? words.getELiterals().stream().map(literal -> (Object) literal.getInstance()).toList() : List.of();

@@ -1,0 +1,2 @@
+/** Tests that what is written back into the objects reads as the records that were wanted. */
+package cradlewright.analysis.writeback;
