@@ -5,12 +5,14 @@ import cradlewright.analysis.check.CheckCatalogue;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Progress;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /** Asks the checks of a catalogue about the subjects of a shop, working out only what an edit touched. */
@@ -62,6 +64,21 @@ public final class ShopChecks {
         List<Finding> findings = answers.findings().stream()
                 .map(finding -> finding.withRemedies(remedies.getOrDefault(finding.withRemedies(List.of()), finding.remedies()))).toList();
         return new ShopAnswers(answers.snapshot(), answers.shop(), answers.subjects(), findings);
+    }
+
+    /**
+     * Returns the changed records on which a remedy of these answers was tried, so that it can be entered as it was tried.
+     *
+     * @param finding an answer of {@link #prove} for the snapshot that the engine holds
+     * @param remedy one of its remedies
+     * @return nothing for advice, and for what the answers no longer offer because the shop is another one now
+     */
+    public Optional<Trial> trial(Finding finding, Remedy remedy, Progress progress) {
+        return catalogue.find(finding.check()).stream()
+                .flatMap(check -> engine.read(new FindingsKey(check, finding.subject()), progress).stream())
+                .filter(asked -> asked.withRemedies(List.of()).equals(finding.withRemedies(List.of())))
+                .flatMap(asked -> asked.remedies().stream()).filter(offered -> offered.words().equals(remedy.words()))
+                .flatMap(offered -> offered.trial().stream()).findFirst();
     }
 
     private static boolean open(Finding finding) {

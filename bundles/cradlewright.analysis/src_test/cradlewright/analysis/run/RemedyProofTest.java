@@ -211,4 +211,22 @@ class RemedyProofTest {
         engine.update(new ShopSnapshot(3, "Shop", SettingsFacts.commonPractice(), DAY, facts));
         assertEquals(List.of(), engine.read(key, Progress.NONE).get(0).remedies());
     }
+
+    @Test
+    void givesTheRecordsOnWhichWhatMendsWasTried() {
+        Remedy longer = longer(4, Trial.Reach.EVERY_USER);
+        Engine engine = new Engine();
+        engine.update(new ShopSnapshot(1, "Shop", SettingsFacts.commonPractice(), DAY, facts(1)));
+        ShopChecks shop = new ShopChecks(engine, new CheckCatalogue(List.of(made("a.strength", size -> 2 / size, longer))));
+        Finding proven = shop.prove(shop.ask(subject -> true, Progress.NONE), Progress.NONE).findings().get(0);
+        Remedy mends = proven.remedies().get(0);
+        assertEquals(Proof.MENDS, mends.proof());
+        assertEquals(longer.trial(), shop.trial(proven, mends, Progress.NONE));
+        assertEquals(Optional.empty(), shop.trial(proven, Remedy.advice("Mind your toes."), Progress.NONE));
+
+        Map<String, Fact> mended = facts(1);
+        mended.put("beam", new PlacementFacts("beam", "xxxx", Optional.empty(), Optional.empty()));
+        engine.update(new ShopSnapshot(2, "Shop", SettingsFacts.commonPractice(), DAY, mended));
+        assertEquals(Optional.empty(), shop.trial(proven, mends, Progress.NONE), "the shop is another one now");
+    }
 }
