@@ -20,10 +20,12 @@ final class LoadProblems {
     private static final int MOST_LISTED = 200;
 
     private final ShopFile file;
+    private final NearObjects near;
     private final List<ReadProblem> problems = new ArrayList<>();
 
     LoadProblems(ShopFile file) {
         this.file = file;
+        this.near = new NearObjects(List.of(file));
     }
 
     /** Returns the problems of the file after loading, at most 200 and a line that tells how many more there are. */
@@ -88,7 +90,8 @@ final class LoadProblems {
         EStructuralFeature feature = e.getFeature();
         add(e.getObject(), feature, Words.of(feature) + " refers to " + Words.quote(String.valueOf(e.getReference()))
                 + ", which no object in this file has as its id",
-                "correct the id; when the object lies in another file write an element <" + feature.getName()
+                (feature instanceof EReference reference ? near.mend(e.getObject(), reference, String.valueOf(e.getReference())) + "; "
+                        : "correct the id; ") + "when the object lies in another file write an element <" + feature.getName()
                         + " href=\"" + ShopResource.reference("...") + "\"/> instead",
                 e.getLine());
     }

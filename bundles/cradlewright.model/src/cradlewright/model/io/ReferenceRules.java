@@ -25,9 +25,11 @@ final class ReferenceRules {
     private static final Pattern IN_SHOP = Pattern.compile("(?:" + ShopResource.SCHEME + ":/)?#([^#/]+)");
 
     private final ShopFolder shop;
+    private final NearObjects near;
 
     ReferenceRules(ShopFolder shop) {
         this.shop = shop;
+        this.near = new NearObjects(shop.files());
     }
 
     void check() {
@@ -85,9 +87,7 @@ final class ReferenceRules {
         if (target.isEmpty()) {
             shop.report(file.problem(object, reference.getName(),
                     words + " refers to " + Words.quote(inShop.group(1)) + ", which no object of the shop has as its id",
-                    "bring back the file in which it lay, choose another " + Words.of(reference.getEType())
-                            + ", or delete the reference",
-                    Severity.ERROR).refersTo(inShop.group(1)));
+                    near.mend(object, reference, inShop.group(1)), Severity.ERROR).refersTo(inShop.group(1)));
             return Optional.empty();
         }
         if (!reference.getEReferenceType().isInstance(target.get())) {
