@@ -8,6 +8,7 @@ import cradlewright.analysis.engine.Progress;
 import cradlewright.analysis.facts.ShopSnapshot;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.analysis.run.ShopChecks;
+import cradlewright.analysis.run.SubjectsKey;
 import cradlewright.report.html.HtmlReport;
 import cradlewright.report.json.JsonReport;
 import cradlewright.report.text.TextReport;
@@ -75,7 +76,8 @@ final class CheckVerb implements Callable<Integer> {
         ShopAnswers asked = new ShopChecks(engine, wanted(catalogue)).ask(wanted(), progress());
         if (asked.subjects().isEmpty()) {
             throw new BadInputException(only == null ? "there are no cars, dollies or lifting gear in this shop yet: nothing to check"
-                    : "nothing in this shop is called " + only + ": run the check without --only to see the names of everything");
+                    : "nothing in this shop is called " + only + Near.hint(only, names(engine),
+                            "run the check without --only to see the names of everything"));
         }
         // What to do is tried against all checks, also when only one was asked for.
         ShopAnswers answers = new ShopChecks(engine, catalogue).prove(asked, progress());
@@ -91,6 +93,10 @@ final class CheckVerb implements Callable<Integer> {
             return catalogue;
         }
         return new CheckCatalogue(List.of(catalogue.find(check).orElseThrow(() -> ExplainVerb.unknown(check))));
+    }
+
+    private static List<String> names(Engine engine) {
+        return engine.read(new SubjectsKey(), Progress.NONE).stream().map(Subject::label).toList();
     }
 
     private Progress progress() {

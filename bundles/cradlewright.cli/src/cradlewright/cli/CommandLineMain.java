@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import picocli.CommandLine;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Runs one command line. */
 public final class CommandLineMain {
@@ -34,7 +35,7 @@ public final class CommandLineMain {
 
     private static int badArguments(CommandLine.ParameterException e, String[] arguments) {
         PrintWriter err = e.getCommandLine().getErr();
-        err.println("cradlewright: " + e.getMessage());
+        err.println("cradlewright: " + (e instanceof UnmatchedArgumentException unmatched ? Near.unmatched(unmatched) : e.getMessage()));
         err.println("Help: cradlewright " + (e.getCommandLine().getParent() == null ? "" : e.getCommandLine().getCommandName() + " ")
                 + "--help");
         return ExitCode.BAD_INPUT;

@@ -64,7 +64,9 @@ final class ExplainVerb implements Callable<Integer> {
 
     /** Returns the complaint about an id that no check has. */
     static BadInputException unknown(String id) {
-        return new BadInputException("there is no check " + id + ": list-checks shows the ids of all");
+        return new BadInputException("there is no check " + id
+                + Near.hint(id, BuiltInChecks.catalogue().all().stream().map(check -> check.info().id()).toList(),
+                        "list-checks shows the ids of all"));
     }
 
     private static void print(PrintWriter out, Formula formula) {

@@ -40,8 +40,10 @@ final class HoldPointFinder {
         }
         List<Found> found = fitting(all, wanted);
         if (found.size() != 1) {
-            throw new BadInputException((found.isEmpty() ? "no hold point is called " : "several hold points fit ") + wanted
-                    + ": there are " + (found.isEmpty() ? all : found).stream().map(Found::words).collect(Collectors.joining("; ")));
+            String there = "there are " + (found.isEmpty() ? all : found).stream().map(Found::words).collect(Collectors.joining("; "));
+            throw new BadInputException(found.isEmpty()
+                    ? "no hold point is called " + wanted + Near.hint(wanted, all.stream().map(f -> f.point.name()).toList(), there)
+                    : "several hold points fit " + wanted + ": " + there);
         }
         return found.get(0);
     }
@@ -60,8 +62,8 @@ final class HoldPointFinder {
         List<VisitFacts> all = wanted == null ? about(found)
                 : found.car().visits().stream().filter(visit -> !visit.over(engine.snapshot().today())).toList();
         if (all.isEmpty()) {
-            throw new BadInputException("what " + found.words() + " is signed for cannot be told: no visit is planned in the setup in which "
-                    + found.operation().name() + " is done; enter one for " + found.car().name()
+            throw new BadInputException("what " + found.words() + " is signed for cannot be told: no visit is planned in the setup "
+                    + "in which " + found.operation().name() + " is done; enter one for " + found.car().name()
                     + ", or say with --visit which of its visits was looked at");
         }
         List<VisitFacts> visits = wanted == null ? all

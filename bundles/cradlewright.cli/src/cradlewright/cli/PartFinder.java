@@ -42,7 +42,8 @@ final class PartFinder {
         }
         if (found.isEmpty()) {
             throw new BadInputException("no part is called " + part + (car == null ? " in this shop" : " on that car")
-                    + ": the names of the parts stand in the files of the cars");
+                    + Near.hint(part, all.stream().map(f -> f.part.name()).toList(),
+                            "the names of the parts stand in the files of the cars"));
         }
         if (found.size() > 1) {
             throw new BadInputException("several parts fit " + part + ": " + names(found)
@@ -62,8 +63,9 @@ final class PartFinder {
         }
         if (found.size() != 1) {
             List<String> names = (found.isEmpty() ? all : found).stream().map(CarFacts::name).toList();
-            throw new BadInputException((found.isEmpty() ? "no car is called " : "several cars fit ") + wanted + ": there are "
-                    + (names.isEmpty() ? "no cars" : String.join("; ", names)));
+            String there = "there are " + (names.isEmpty() ? "no cars" : String.join("; ", names));
+            throw new BadInputException(found.isEmpty() ? "no car is called " + wanted + Near.hint(wanted, names, there)
+                    : "several cars fit " + wanted + ": " + there);
         }
         return found;
     }

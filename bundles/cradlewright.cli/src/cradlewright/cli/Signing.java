@@ -157,7 +157,8 @@ final class Signing {
         }
         List<String> people = engine.snapshot().all(PersonFacts.class).stream().map(PersonFacts::name).toList();
         if (!people.isEmpty() && !people.contains(name)) {
-            err.println("note: " + name + " is not among the people of the shop (" + String.join(", ", people) + ")");
+            err.println("note: " + name + " is not among the people of the shop (" + String.join(", ", people) + ")"
+                    + Near.hint(name, people));
         }
         return name;
     }

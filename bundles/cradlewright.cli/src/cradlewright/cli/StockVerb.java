@@ -57,7 +57,8 @@ final class StockVerb implements Callable<Integer> {
         String part = name == null ? "" : name.toLowerCase(Locale.ROOT);
         List<StockItem> found = standards.items().stream().filter(item -> item.getName().toLowerCase(Locale.ROOT).contains(part)).toList();
         if (found.isEmpty()) {
-            throw new BadInputException("nothing in the list has \"" + name + "\" in its name: run stock without a name to see all");
+            throw new BadInputException("nothing in the list has \"" + name + "\" in its name"
+                    + Near.hint(name, names(standards), "run stock without a name to see all"));
         }
         PrintWriter out = spec.commandLine().getOut();
         found.forEach(item -> out.print(Lines.wrap(String.format("%-44s ", item.getName()), item.getSource())));
@@ -67,8 +68,8 @@ final class StockVerb implements Callable<Integer> {
         if (name == null) {
             throw new BadInputException("--into takes one thing: name it, run stock without --into to see all names");
         }
-        StockItem item = standards.find(name).orElseThrow(() -> new BadInputException("nothing in the list is called \"" + name
-                + "\": run stock without --into to see all names"));
+        StockItem item = standards.find(name).orElseThrow(() -> new BadInputException("nothing in the list is called \"" + name + "\""
+                + Near.hint(name, names(standards), "run stock without --into to see all names")));
         ShopFolder folder = OpenShop.folder(shop);
         if (folder.shop().isEmpty()) {
             throw new BadInputException(shop + " is no shop: name the folder that holds shop.cwshop");
@@ -85,6 +86,10 @@ final class StockVerb implements Callable<Integer> {
         }
         save(new ShopWriter(folder, Clock.systemUTC()), file);
         added.forEach(one -> out.print(Lines.wrap("", file.path() + " has now " + one.getName() + ", id " + one.getId() + ".")));
+    }
+
+    private static List<String> names(StandardStock standards) {
+        return standards.items().stream().map(StockItem::getName).toList();
     }
 
     private static void save(ShopWriter writer, ShopFile file) {

@@ -26,7 +26,7 @@ class CommandLineTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "may-come-off", "list-checks", "explain", "validate", "convert", "weigh", "stock"})
+    @ValueSource(strings = {"check", "may-come-off", "list-checks", "explain", "validate", "convert", "weigh", "stock", "sign"})
     void everyVerbHelpsWithinTheWidth(String verb) {
         Run run = Run.of(verb, "--help");
         assertEquals(0, run.code());
@@ -157,6 +157,23 @@ class CommandLineTest {
         assertEquals(2, run.out().lines().count(), run.out());
         assertTrue(run.out().contains("the same goes for 3 further references to it"), run.out());
         assertTrue(run.out().contains("4 errors, 0 other remarks"), run.out());
+    }
+
+    @Test
+    void aMistypedNameIsAnsweredWithThoseNearIt() throws Exception {
+        Path shop = new SmallShop(folder).part("bonnet", "20 kg weighed", 1, 0).write();
+        assertRefused(Run.of("chekc", shop), "there is no verb chekc, did you mean \"check\" or ");
+        assertRefused(Run.of("list-checks", "all"), "one word too many: all");
+        assertRefused(Run.of("check", shop, "--jsn"), "there is no option --jsn, did you mean \"--json\"?");
+        assertRefused(Run.of("explain", "support.lod"), "there is no check support.lod, did you mean \"support.load\"",
+                "(list-checks shows");
+        assertRefused(Run.of("check", shop, "--check", "stnad.load"), "did you mean \"stand.load\"?");
+        assertRefused(Run.of("check", shop, "--only", "red cuope"), "did you mean \"Red coupe\"?");
+        assertRefused(Run.of("may-come-off", shop, "bonet"), "no part is called bonet in this shop, did you mean \"bonnet\"?");
+        assertRefused(Run.of("may-come-off", shop, "bonnet", "--car", "rde"), "did you mean \"Red coupe\"? (there are Red coupe)");
+        assertRefused(Run.of("stock", "Holow section 60x60x4", "--into", shop), "did you mean \"Hollow section 60 x 60 x 4\"");
+        assertRefused(Run.of("stock", "holow"), "did you mean \"Hollow section ");
+        assertRefused(Run.of("explain", "something else"), "there is no check something else: list-checks shows the ids of all");
     }
 
     @Test

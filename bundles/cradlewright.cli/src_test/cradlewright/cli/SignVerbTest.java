@@ -136,6 +136,7 @@ class SignVerbTest {
         Run run = refused("roof", "--by", "Hanna");
         assertTrue(run.err().contains("no hold point is called roof: there are before the sill is cut (Red coupe, before cut the sill out, "
                 + "id hold000000001); before it is braced (Red coupe, before brace it, id hold000000002)"), run.err());
+        assertTrue(refused("sihll", "--by", "Hanna").err().contains("did you mean \"before the sill is cut\"? (there are "));
         assertTrue(refused("before", "--by", "Hanna").err().contains("several hold points fit before"));
     }
 

@@ -5,6 +5,8 @@ import java.math.RoundingMode;
 import java.text.NumberFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Conversion from text to text, for people who ask at the command line or in a field. */
 public final class UnitConverter {
@@ -26,7 +28,8 @@ public final class UnitConverter {
      * @throws QuantityFormatException when one of the texts cannot be read, or the two do not measure the same
      */
     public String convert(String quantity, String target) {
-        Unit to = unit(target);
+        Unit to = Unit.ofTyped(target).orElseThrow(() -> new QuantityFormatException(
+                QuantityFormatException.quote(target) + " is not a known unit", "use " + fitting(quantity)));
         Measured converted = Measured.parseTyped(quantity, to.dimension(), null, locale).to(to);
         StringBuilder text = new StringBuilder(number(converted.value()));
         if (!to.label().isEmpty()) {
@@ -46,9 +49,17 @@ public final class UnitConverter {
         return format.format(Numbers.decimal(value).round(SHOWN));
     }
 
-    private static Unit unit(String name) {
-        return Unit.ofTyped(name).orElseThrow(() -> new QuantityFormatException(
-                QuantityFormatException.quote(name) + " is not a known unit", "ask for the list of units"));
+    /** Names the units into which a quantity can be turned; one of each dimension when it cannot be read itself. */
+    private String fitting(String quantity) {
+        for (Dimension dimension : Dimension.values()) {
+            try {
+                Measured.parseTyped(quantity, dimension, null, locale);
+                return Unit.list(dimension);
+            } catch (QuantityFormatException other) {
+                continue;
+            }
+        }
+        return "one like " + Stream.of(Dimension.values()).map(dimension -> dimension.stored().symbol()).collect(Collectors.joining(", "));
     }
 
     /** Returns the symbols of all units of a dimension, the preferred one of files first. */

@@ -2,6 +2,7 @@ package cradlewright.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +28,9 @@ final class UnitConverterTest {
     @Test
     void refusalsNameTheReason() {
         UnitConverter english = new UnitConverter(Locale.ENGLISH);
-        assertEquals("\"ell\" is not a known unit; ask for the list of units", message(english, "18 in", "ell"));
+        assertEquals("\"ell\" is not a known unit; use mm, cm, m, in or ft", message(english, "18 in", "ell"));
+        assertEquals("\"ell\" is not a known unit; use kg, g, t or lb", message(english, "18 kg u 1 weighed", "ell"));
+        assertTrue(message(english, "18 cubits", "ell").startsWith("\"ell\" is not a known unit; use one like kg, mm, N, "));
         assertEquals("kg is a unit of mass, a force is wanted; use N, daN, kN, kgf or lbf; mass and force are never turned into "
                 + "each other here", message(english, "18 kg", "N"));
         assertEquals("\"18\" has no unit, a length is wanted; add mm, cm, m, in or ft", message(english, "18", "mm"));

@@ -37,8 +37,8 @@ public record VisitToSignKey(String carId, String holdPointId) implements Key<Li
     }
 
     private static List<VisitFacts> about(OperationFacts held, CarWork work, List<VisitFacts> planned, LocalDate today) {
-        Optional<LocalDate> booked = work.bookings(held).stream().flatMap(booking -> booking.from().stream()).map(LocalDateTime::toLocalDate)
-                .filter(day -> day.isAfter(today)).min(Comparator.naturalOrder());
+        Optional<LocalDate> booked = work.bookings(held).stream().flatMap(booking -> booking.from().stream())
+                .map(LocalDateTime::toLocalDate).filter(day -> day.isAfter(today)).min(Comparator.naturalOrder());
         Set<String> setups = new HashSet<>();
         collectSetups(held, work, setups, new HashSet<>());
         if (setups.isEmpty()) {

@@ -32,8 +32,8 @@ import org.eclipse.emf.ecore.EObject;
 
 /**
  * Finds values that cannot be true whatever the car: a thickness of nothing, a mass below zero, a length of a thousand
- * kilometres, a range whose end lies before its beginning, work that belongs to no car. A missing value is no mistake. Signs and sizes stand beside the
- * nouns in the metamodel.
+ * kilometres, a range whose end lies before its beginning, work that belongs to no car. A missing value is no mistake. Signs
+ * and sizes stand beside the nouns in the metamodel.
  */
 public final class ValueRules {
 

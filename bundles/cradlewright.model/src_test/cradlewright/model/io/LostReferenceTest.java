@@ -67,7 +67,8 @@ class LostReferenceTest {
     void saysTheSameInsideAFile() throws IOException {
         Files.writeString(directory.resolve("cars/red.cwcar"), CAR.formatted("red coupe", "h5v8bndor001"));
         assertTrue(mend().startsWith("let the stage \"as it is\" refer to part \"left door\" (id h5v8bndoor001) if that is meant, "
-                + "bring back the part with the id \"h5v8bndor001\", or delete the reference; when the object lies in another file"), mend());
+                + "bring back the part with the id \"h5v8bndor001\", or delete the reference; "
+                + "when the object lies in another file"), mend());
         Files.writeString(directory.resolve("cars/red.cwcar"), CAR.formatted("red coupe", "zzzzzzzzzzzzz"));
         assertTrue(mend().contains("refer to another (there are part \"tub\" (id qd7x2mtub0001), part \"left door\" (id h5v8bndoor001))"),
                 mend());
