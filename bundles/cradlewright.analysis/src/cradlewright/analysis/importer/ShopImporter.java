@@ -46,13 +46,25 @@ public final class ShopImporter {
      * @throws IllegalArgumentException when a setting of the shop is out of range, naming it, or a root is none of a shop file
      */
     public static ShopSnapshot importShop(Collection<? extends EObject> roots, LocalDate today, long number) {
-        Map<String, Fact> facts = new LinkedHashMap<>();
-        for (EObject root : roots) {
-            importRoot(root).forEach(fact -> facts.putIfAbsent(fact.id(), fact));
-        }
+        List<Fact> facts = roots.stream().flatMap(root -> importRoot(root).stream()).toList();
         Optional<Shop> shop = roots.stream().filter(Shop.class::isInstance).map(Shop.class::cast).findFirst();
+        return snapshot(shop, facts, today, number);
+    }
+
+    /**
+     * Puts a snapshot together from records that were read root by root, so that after an edit only the touched roots are read again.
+     *
+     * @param shop the root with the settings; common practice holds without it
+     * @param facts what {@link #importRoot} gave for each root, in file order; of two with one id the first counts
+     * @param today the day the answers are for
+     * @param number the number of the snapshot, above that of the one before
+     * @throws IllegalArgumentException when a setting of the shop is out of range, naming it
+     */
+    public static ShopSnapshot snapshot(Optional<Shop> shop, Collection<? extends Fact> facts, LocalDate today, long number) {
+        Map<String, Fact> byId = new LinkedHashMap<>();
+        facts.forEach(fact -> byId.putIfAbsent(fact.id(), fact));
         return new ShopSnapshot(number, shop.map(Identity::name).orElse(NAMELESS),
-                shop.map(ShopImporter::importSettings).orElseGet(SettingsFacts::commonPractice), today, facts);
+                shop.map(ShopImporter::importSettings).orElseGet(SettingsFacts::commonPractice), today, byId);
     }
 
     /**

@@ -6,8 +6,10 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Trial;
+import cradlewright.analysis.engine.AfterChange;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Progress;
+import cradlewright.analysis.facts.Change;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -79,6 +81,24 @@ public final class ShopChecks {
                 .filter(asked -> asked.withRemedies(List.of()).equals(finding.withRemedies(List.of())))
                 .flatMap(asked -> asked.remedies().stream()).filter(offered -> offered.words().equals(remedy.words()))
                 .flatMap(offered -> offered.trial().stream()).findFirst();
+    }
+
+    /**
+     * Asks every check about every subject that there would be after a change and that {@code wanted} lets through. Nothing of the change
+     * stays; remedies are not tried.
+     *
+     * @return the answers as they would be, under the number of the snapshot that they start from
+     * @throws cradlewright.analysis.engine.CancelledException when {@code progress} says so
+     */
+    public ShopAnswers foresee(Change change, Predicate<Subject> wanted, Progress progress) {
+        List<Subject> subjects = engine.read(new AfterChange<>(new SubjectsKey(), change), progress).stream().filter(wanted).toList();
+        progress.begin(subjects.size());
+        List<Finding> findings = new ArrayList<>();
+        for (Subject subject : subjects) {
+            findings.addAll(engine.read(new AfterKey(catalogue, subject, change), progress));
+            progress.step(subject.label());
+        }
+        return new ShopAnswers(engine.snapshot().number(), engine.snapshot().name(), subjects, findings);
     }
 
     private static boolean open(Finding finding) {
