@@ -91,7 +91,7 @@ class LibrariesTest {
             pinned.addAll(pinned(file));
         }
         assertTrue(pinned.size() > 15, "libraries of the target: " + pinned);
-        assertEquals(String.join("\n", pinned), String.join("\n", listed("In the product")));
+        assertEquals(String.join("\n", pinned), String.join("\n", listed("In the products")));
     }
 
     @Test
@@ -102,7 +102,7 @@ class LibrariesTest {
                 pinned.addAll(pinned(pom));
             }
         }
-        pinned.removeAll(listed("In the product"));
+        pinned.removeAll(listed("In the products"));
         assertEquals(String.join("\n", pinned), String.join("\n", listed("For building and testing")));
     }
 }

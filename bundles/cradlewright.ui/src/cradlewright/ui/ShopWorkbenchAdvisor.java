@@ -1,0 +1,66 @@
+package cradlewright.ui;
+
+import cradlewright.ui.shop.ShopNotOpened;
+import cradlewright.ui.shop.WorkingShop;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.IAdaptable;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.resource.ImageDescriptor;
+import org.eclipse.ui.application.IWorkbenchConfigurer;
+import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
+import org.eclipse.ui.application.WorkbenchAdvisor;
+import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.eclipse.ui.ide.IDE;
+import org.osgi.framework.Bundle;
+
+/** Sets the workbench up: its first perspective, and the pictures that the view of problems asks its application for. */
+final class ShopWorkbenchAdvisor extends WorkbenchAdvisor {
+
+    private static final Map<String, String> PICTURES_OF_PROBLEMS = Map.of("IMG_OBJS_ERROR_PATH", "icons/full/obj16/error_tsk.svg",
+            "IMG_OBJS_WARNING_PATH", "icons/full/obj16/warn_tsk.svg", "IMG_OBJS_INFO_PATH", "icons/full/obj16/info_tsk.svg");
+
+    private final List<String> words;
+
+    ShopWorkbenchAdvisor(String[] words) {
+        this.words = List.of(words);
+    }
+
+    @Override
+    public void initialize(IWorkbenchConfigurer configurer) {
+        IDE.registerAdapters();
+        Bundle pictures = Platform.getBundle("org.eclipse.ui.ide");
+        PICTURES_OF_PROBLEMS.forEach((name, path) -> configurer.declareImage(name, ImageDescriptor.createFromURL(pictures.getEntry(path)),
+                true));
+    }
+
+    @Override
+    public String getInitialWindowPerspectiveId() {
+        return ShopPerspective.ID;
+    }
+
+    @Override
+    public IAdaptable getDefaultPageInput() {
+        return ResourcesPlugin.getWorkspace().getRoot();
+    }
+
+    @Override
+    public WorkbenchWindowAdvisor createWorkbenchWindowAdvisor(IWorkbenchWindowConfigurer configurer) {
+        return new ShopWindowAdvisor(configurer);
+    }
+
+    @Override
+    public void postStartup() {
+        words.stream().filter(word -> !word.startsWith("-")).findFirst().ifPresent(word -> {
+            try {
+                WorkingShop.open(Path.of(word), Clock.systemDefaultZone());
+            } catch (ShopNotOpened e) {
+                MessageDialog.openError(null, Messages.Start_title, e.getMessage());
+            }
+        });
+    }
+}

@@ -1,0 +1,2 @@
+/** The window: how it starts, its menus and tool bar, and the words on it. */
+package cradlewright.ui;
