@@ -5,9 +5,11 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.checks.BuiltInChecks;
 import cradlewright.analysis.engine.AfterChange;
 import cradlewright.analysis.engine.Key;
+import cradlewright.analysis.engine.Progress;
 import cradlewright.analysis.facts.Change;
 import cradlewright.analysis.facts.ShopSnapshot;
 import cradlewright.analysis.run.ShopAnswers;
+import cradlewright.analysis.run.ShopChecks;
 import cradlewright.model.edit.ShopEvent;
 import cradlewright.model.edit.ShopStack;
 import cradlewright.model.io.FileKind;
@@ -24,6 +26,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.eclipse.core.resources.IFile;
@@ -249,6 +252,11 @@ public final class WorkingShop {
     /** Asks what all checks would say about some subjects after a change; nothing of the change stays. */
     public Question foresee(Change change, Predicate<Subject> wanted, Answer<ShopAnswers> answer) {
         return put((engine, checks, progress) -> checks.foresee(change, wanted, progress), answer);
+    }
+
+    /** Asks the checks themselves, on their own thread: for what only they can tell, such as the records on which a remedy was tried. */
+    public <T> Question askChecks(BiFunction<ShopChecks, Progress, T> question, Answer<T> answer) {
+        return put((engine, checks, progress) -> question.apply(checks, progress), answer);
     }
 
     private <T> Question put(Answering.Asked<T> question, Answer<T> answer) {
