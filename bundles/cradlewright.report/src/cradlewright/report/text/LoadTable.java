@@ -3,6 +3,7 @@ package cradlewright.report.text;
 import cradlewright.analysis.check.Amount;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.engine.Engine;
+import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.load.Carried;
 import cradlewright.analysis.load.Loads;
 import cradlewright.mechanics.geometry.Vec3;
@@ -36,12 +37,23 @@ public final class LoadTable {
         Loads loads = numbers.loads();
         if (loads.found()) {
             out.append(String.format("  %-18s %10s %10s %10s   %s%n", "at rest", "carries", "least", "most",
-                    "any floor or stiffness, as listed"));
+                    anyway(numbers.standing().carrier()) + ", as listed"));
             rows(out, loads.supports());
             rows(out, loads.castors());
             rows(out, loads.props());
         }
         return out.toString().replace("\r\n", "\n");
+    }
+
+    /** Returns under what the last column stays true: what gives under the car is not the same on a lift as on a floor. */
+    static String anyway(CarrierKind carrier) {
+        return switch (carrier) {
+            case LIFT -> "however the arms give";
+            case STRAPS -> "however the straps stretch";
+            case CHASSIS -> "however the chassis gives";
+            case DOLLY -> "however floor and dolly give";
+            case STANDS, FLOOR, AWAY -> "however the floor gives";
+        };
     }
 
     private void weight(StringBuilder out, EstimatedBalance estimate) {

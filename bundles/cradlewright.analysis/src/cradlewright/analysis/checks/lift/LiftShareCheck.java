@@ -43,7 +43,7 @@ public final class LiftShareCheck extends VisitCheck {
         super(new CheckInfo("lift.share", "Is the weight shared between front and rear arms as the lift's plate allows?",
                 "DGUV information 208-015 section 3, plate and manual of the lift",
                 Cautions.LIFTING + " Ask again before engine, gearbox, axle or doors come off.",
-                List.of("front to rear limits on the plate of the lift", "places of the four pads", "balance point"),
+                List.of("smallest and largest front over rear on the plate of the lift", "places of the four pads", "balance point"),
                 List.of(LiftingFormulas.TWO_POST_SHARE)));
     }
 
@@ -85,6 +85,7 @@ public final class LiftShareCheck extends VisitCheck {
 
         /** Share by which the pads are moved further than they must, so that rounding does not decide. */
         private static final double SPARE = 1e-6;
+        private static final String PLATE = "limit on the plate, front over rear";
 
         static Pads of(Standing standing, EstimatedBalance estimate, double front, double rear) {
             SetupFacts setup = standing.setup();
@@ -119,22 +120,24 @@ public final class LiftShareCheck extends VisitCheck {
                 boolean held = share.within(ShareLimits.general(lift.ratedLoad().map(Value::si).orElse(1.0)));
                 return finding.cantSay("The plate limits of " + lift.name() + " are not in the files. By the rule of thumb for lifts "
                         + "of its size the share would " + (held ? "be allowed." : "not be allowed."),
-                        List.of("smallest and largest front to rear share of " + lift.name() + ": see its plate or manual"));
+                        List.of("smallest and largest front over rear of " + lift.name() + ": see its plate or manual"));
             }
             return judge(new ShareLimits(lift.frontRearLow().get(), lift.frontRearHigh().get()), tightMargin, finding);
         }
 
-        /** Judges each end by the balance point that loads it most. */
+        /** Judges each end by the balance point that loads it most; the share is front over rear, as on the plate, at both ends. */
         private Finding judge(ShareLimits limits, double tightMargin, FindingBuilder finding) {
             double frontOverRear = share(-give).ratio().orElseThrow();
             double rearOverFront = 1 / share(give).ratio().orElseThrow();
             boolean frontGoverns = frontOverRear / limits.highest() >= rearOverFront * limits.lowest();
-            double asked = frontGoverns ? frontOverRear : rearOverFront;
-            double allowed = frontGoverns ? limits.highest() : 1 / limits.lowest();
-            finding.input("front over rear, best estimate", Amount.ratio(share(0).ratio().orElseThrow()), "by moments")
-                    .against(Amount.ratio(asked), Amount.ratio(allowed),
-                            "limit on the plate, " + (frontGoverns ? "front over rear" : "rear over front"));
-            Verdict verdict = Verdict.of(asked, allowed, tightMargin);
+            finding.input("front over rear, best estimate", Amount.ratio(share(0).ratio().orElseThrow()), "by moments");
+            if (frontGoverns) {
+                finding.against(Amount.ratio(frontOverRear), Amount.ratio(limits.highest()), PLATE);
+            } else {
+                finding.atLeast(Amount.ratio(limits.lowest()), Amount.ratio(1 / rearOverFront), PLATE);
+            }
+            Verdict verdict = frontGoverns ? Verdict.of(frontOverRear, limits.highest(), tightMargin)
+                    : Verdict.of(rearOverFront, 1 / limits.lowest(), tightMargin);
             if (verdict != Verdict.STOP) {
                 return finding.say(verdict, "Front and rear arms share the weight as the plate allows, also at the ends of what is known.");
             }

@@ -64,20 +64,22 @@ class LiftShareCheckTest {
 
     @Test
     void standsTightInTheLastTenth() {
-        // At 2.20 m: rear over front 1.05/0.75 = 1.4, above nine tenths of 1.5; at 2.155 m 1.005/0.795 = 1.264.
+        // At 2.20 m: front over rear 0.75/1.05 = 0.714286, its reciprocal 1.4 above nine tenths of 1.5; at 2.155 m 1.005/0.795 = 1.264.
         assertEquals(Verdict.TIGHT, ask(800, 2.20, 0).verdict());
-        assertEquals(1.4, ask(800, 2.20, 0).demand().orElseThrow().si(), 1e-9);
+        assertEquals(0.714286, ask(800, 2.20, 0).capacity().orElseThrow().si(), 5e-7);
+        assertEquals(2.0 / 3, ask(800, 2.20, 0).demand().orElseThrow().si(), 1e-12);
         assertEquals(Verdict.HOLDS, ask(800, 2.155, 0).verdict());
     }
 
     @Test
     void stopsWithTheEngineOut() {
-        // 748 kg at 2.25 m: 290.889 and 457.111 kg, front over rear 0.636364, so rear over front 1.571429; 20 mm beyond the window.
+        // 748 kg at 2.25 m: 290.889 and 457.111 kg, front over rear 0.636364, below the least of 2:3; 20 mm beyond the window.
         Finding finding = ask(748, 2.25, 0);
         assertEquals(Verdict.STOP, finding.verdict());
         assertEquals(0.636364, input(finding, "front over rear, best estimate"), 5e-7);
-        assertEquals(1.571429, finding.demand().orElseThrow().si(), 5e-7);
-        assertEquals(1.5, finding.capacity().orElseThrow().si(), 1e-12);
+        assertEquals(0.636364, finding.capacity().orElseThrow().si(), 5e-7);
+        assertEquals(2.0 / 3, finding.demand().orElseThrow().si(), 1e-12);
+        assertTrue(finding.atLeast() && finding.ratedBy().endsWith("front over rear"), "the plate is read in one direction");
         assertEquals("Too much lies on the rear arms for the plate of this lift.", finding.words());
         assertEquals(0.020, input(finding, "all pads further back by at least"), 1e-9);
         assertFalse(finding.remedies().get(0).words().matches(".*\\d.*"), "lengths belong to the inputs");
