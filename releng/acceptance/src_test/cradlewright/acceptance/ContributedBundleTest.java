@@ -42,7 +42,7 @@ class ContributedBundleTest {
 
     @BeforeEach
     void addTheBundle() throws IOException {
-        Path product = scratch.resolve("product");
+        Path product = scratch.resolve("a product in a folder with blanks");
         copy(Project.product(), product);
         Path bundle = product.resolve("plugins/yard.checks_1.0.0.jar");
         pack(compile(product.resolve("plugins")), bundle);
