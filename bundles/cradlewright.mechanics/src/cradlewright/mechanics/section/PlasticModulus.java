@@ -44,21 +44,20 @@ final class PlasticModulus {
 
     /** Integral of |u - equal-area level| over the section, u being y or z, m3. */
     double along(ToDoubleFunction<SectionPoint> u) {
+        List<Extent> extents = cells.stream().map(cell -> Extent.of(cell, u)).toList();
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         double total = 0;
-        for (List<SectionPoint> cell : cells) {
-            total += above(cell, u, Double.NEGATIVE_INFINITY)[0];
-            for (SectionPoint p : cell) {
-                low = Math.min(low, u.applyAsDouble(p));
-                high = Math.max(high, u.applyAsDouble(p));
-            }
+        for (Extent extent : extents) {
+            total += extent.all()[0];
+            low = Math.min(low, extent.low());
+            high = Math.max(high, extent.high());
         }
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
             double upper = 0;
-            for (List<SectionPoint> cell : cells) {
-                upper += above(cell, u, middle)[0];
+            for (Extent extent : extents) {
+                upper += extent.above(u, middle)[0];
             }
             if (upper > total / 2) {
                 low = middle;
@@ -68,14 +67,32 @@ final class PlasticModulus {
         }
         double level = (low + high) / 2;
         double modulus = 0;
-        for (List<SectionPoint> cell : cells) {
-            double[] all = above(cell, u, Double.NEGATIVE_INFINITY);
-            double[] part = above(cell, u, level);
+        for (Extent extent : extents) {
+            double[] all = extent.all();
+            double[] part = extent.above(u, level);
             double upper = part[1] - part[0] * level;
             double lower = all[1] - part[1] - (all[0] - part[0]) * level;
             modulus += upper - lower;
         }
         return modulus;
+    }
+
+    /** A cell with its lowest and highest u, and the area and first moment of the whole of it: most cells are not cut by a level. */
+    private record Extent(List<SectionPoint> cell, double low, double high, double[] all) {
+
+        private static final double[] NOTHING = {0, 0};
+
+        static Extent of(List<SectionPoint> cell, ToDoubleFunction<SectionPoint> u) {
+            double[] levels = cell.stream().mapToDouble(u).sorted().toArray();
+            return new Extent(cell, levels[0], levels[levels.length - 1], PlasticModulus.above(cell, u, Double.NEGATIVE_INFINITY));
+        }
+
+        double[] above(ToDoubleFunction<SectionPoint> u, double level) {
+            if (low >= level) {
+                return all;
+            }
+            return high < level ? NOTHING : PlasticModulus.above(cell, u, level);
+        }
     }
 
     /** Area and first moment about u = 0 of the part of a convex cell that lies above the level. */
