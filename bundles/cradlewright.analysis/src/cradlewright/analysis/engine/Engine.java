@@ -94,6 +94,8 @@ public final class Engine {
     private final Reader recorder = new Recorder();
     private ShopSnapshot snapshot;
     private long revision;
+    /** What was tried last on this snapshot: as a rule the next question is about the same change. */
+    private WhatIf tried;
     private Progress progress = Progress.NONE;
 
     /** Creates an engine without a snapshot. */
@@ -109,6 +111,7 @@ public final class Engine {
     public void update(ShopSnapshot next) {
         snapshot = Objects.requireNonNull(next);
         revision++;
+        tried = null;
         recomputed.clear();
         // Whatever a value depends on was looked at no earlier than the value itself, so no value outlives what it rests on.
         memos.values().removeIf(memo -> memo.verifiedAt < revision - KEPT_UPDATES);
@@ -169,8 +172,15 @@ public final class Engine {
 
         @Override
         public Reader after(Change change) {
-            return new WhatIf(Engine.this, change);
+            return whatIf(change).reader();
         }
+    }
+
+    private WhatIf whatIf(Change change) {
+        if (tried == null || !tried.change().equals(change)) {
+            tried = new WhatIf(this, change);
+        }
+        return tried;
     }
 
     /** Returns an input and notes that the value that is being worked out depends on it. */

@@ -11,11 +11,19 @@ public interface Reader {
 
     /**
      * Returns a reader of the shop as it would be after a change. What does not depend on the change is taken from here; what does is
-     * worked out anew and forgotten with that reader.
+     * worked out anew and kept until another change is tried.
      *
      * @throws UnsupportedOperationException when this reader cannot look ahead
      */
     default Reader after(Change change) {
         throw new UnsupportedOperationException("no change can be tried here");
+    }
+
+    /**
+     * Tells whether this reads the shop as it would be after a change that is only tried: then the answers count, and what else to do
+     * about them need not be looked for.
+     */
+    default boolean tried() {
+        return false;
     }
 }

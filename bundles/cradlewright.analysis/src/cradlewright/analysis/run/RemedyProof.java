@@ -1,5 +1,6 @@
 package cradlewright.analysis.run;
 
+import cradlewright.analysis.check.Check;
 import cradlewright.analysis.check.CheckCatalogue;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingChange;
@@ -19,10 +20,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Tries the remedies of one subject on changed records and asks every check of everybody whom a change touches. A remedy mends when its
- * own answer becomes milder, HOLDS or at least TIGHT, and no other answer gets graver; one that helps here and harms elsewhere is kept
- * with what it
- * harms; one that does not help is left out.
+ * Tries the remedies of one subject on changed records: the check that wants the remedy first and, when that answer becomes milder, every
+ * check of everybody whom the change touches. A remedy mends when its own answer becomes HOLDS or at least TIGHT and no other answer gets
+ * graver; one that helps here and harms elsewhere is kept with what it harms; one that does not help is left out.
  */
 final class RemedyProof {
 
@@ -68,7 +68,8 @@ final class RemedyProof {
     private final CheckCatalogue catalogue;
     private final Subject subject;
     private final Reader reader;
-    private final Map<Trial, Map<Subject, Answers>> tried = new HashMap<>();
+    private final Set<Trial> tried = new HashSet<>();
+    private final Map<Trial, List<Harm>> harms = new HashMap<>();
 
     RemedyProof(CheckCatalogue catalogue, Subject subject, Reader reader) {
         this.catalogue = catalogue;
@@ -119,9 +120,8 @@ final class RemedyProof {
                 kept.add(remedy);
                 mended |= remedy.proof() == Remedy.Proof.ALONE;
             } else if (!settled.contains(remedy.group()) || remedy.group().isEmpty()) {
-                Optional<Map<Subject, Answers>> outcome = outcome(remedy.trial().get());
-                if (outcome.isPresent()) {
-                    judge(remedy, outcome.get());
+                if (mayTry(remedy.trial().get())) {
+                    attempt(remedy, remedy.trial().get());
                 } else {
                     kept.add(remedy);
                     settle(remedy);
@@ -129,17 +129,17 @@ final class RemedyProof {
             }
         }
 
-        private void judge(Remedy remedy, Map<Subject, Answers> outcome) {
-            Optional<Verdict> after = own(outcome.get(subject));
+        private void attempt(Remedy remedy, Trial trial) {
+            Optional<Verdict> after = own(trial);
             if (after.isEmpty()) {
                 failed = true;
                 return;
             }
-            List<Harm> harms = outcome.values().stream().flatMap(answers -> answers.harms().stream()).distinct().toList();
-            if (!harms.isEmpty()) {
+            List<Harm> worse = harms(trial);
+            if (!worse.isEmpty()) {
                 failed = true;
                 harmed = true;
-                keepAsSecond(remedy, Remedy.harms(remedy.words(), after.get(), harms));
+                keepAsSecond(remedy, Remedy.harms(remedy.words(), after.get(), worse));
             } else if (after.get() == Verdict.HOLDS || remedy.group().isEmpty()) {
                 mended = true;
                 kept.add(Remedy.mends(remedy.words(), after.get()));
@@ -164,38 +164,36 @@ final class RemedyProof {
         }
 
         /** Returns the check's own answer afterwards, if that is better and known. */
-        private Optional<Verdict> own(Answers answers) {
-            List<Finding> same = answers.after().stream().filter(this::sameCheck).toList();
+        private Optional<Verdict> own(Trial trial) {
+            Check check = catalogue.find(finding.check()).orElseThrow();
+            List<Finding> same = left(reader.read(new OneAfterKey(check, subject, trial.change())), trial);
             List<Finding> here = same.stream().filter(after -> after.objectId().equals(finding.objectId())).toList();
             if (here.isEmpty()) {
                 // The object is another one now, or the question does not arise any more.
                 Set<String> known = new HashSet<>();
-                answers.before().stream().filter(this::sameCheck).forEach(before -> known.add(before.objectId()));
+                left(reader.read(new FindingsKey(check, subject)), trial).forEach(before -> known.add(before.objectId()));
                 here = same.stream().filter(after -> !known.contains(after.objectId())).toList();
             }
             Verdict after = Verdict.worst(here.stream().map(Finding::verdict).toList());
             return after.compareTo(Verdict.CANT_SAY) < 0 && after.compareTo(finding.verdict()) < 0 ? Optional.of(after) : Optional.empty();
         }
-
-        private boolean sameCheck(Finding other) {
-            return other.check().equals(finding.check());
-        }
     }
 
-    private Optional<Map<Subject, Answers>> outcome(Trial trial) {
-        if (!tried.containsKey(trial)) {
-            if (tried.size() == MOST_TRIALS) {
-                return Optional.empty();
-            }
-            Map<Subject, Answers> outcome = new LinkedHashMap<>();
-            for (Subject touched : Touched.by(trial, subject, reader)) {
-                List<Finding> before = AfterKey.ask(catalogue, touched, reader);
-                List<Finding> after = reader.read(new AfterKey(catalogue, touched, trial.change()));
-                outcome.put(touched, new Answers(left(before, trial), left(after, trial), before.stream().filter(trial::ends).toList()));
-            }
-            tried.put(trial, outcome);
-        }
-        return Optional.of(tried.get(trial));
+    /** Tells whether a change was tried before or one more may be. */
+    private boolean mayTry(Trial trial) {
+        return tried.contains(trial) || tried.size() < MOST_TRIALS && tried.add(trial);
+    }
+
+    /** Returns what a change makes worse for anybody whom it touches. */
+    private List<Harm> harms(Trial trial) {
+        return harms.computeIfAbsent(trial, t -> Touched.by(t, subject, reader).stream().flatMap(touched -> answers(t, touched).harms()
+                .stream()).distinct().toList());
+    }
+
+    private Answers answers(Trial trial, Subject touched) {
+        List<Finding> before = AfterKey.ask(catalogue, touched, reader);
+        List<Finding> after = reader.read(new AfterKey(catalogue, touched, trial.change()));
+        return new Answers(left(before, trial), left(after, trial), before.stream().filter(trial::ends).toList());
     }
 
     private static List<Finding> left(List<Finding> findings, Trial trial) {

@@ -29,6 +29,7 @@ import cradlewright.analysis.facts.ShopSnapshot;
 import cradlewright.analysis.facts.VisitFacts;
 import cradlewright.mechanics.geometry.Vec3;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -182,6 +183,17 @@ class RemedyProofTest {
         Remedy harms = tried(made("a.strong", size -> 3 / size, longer(4, Trial.Reach.THIS_VISIT)), gone).get(0);
         assertEquals(Verdict.CANT_SAY, harms.harms().get(0).verdict());
         assertEquals(Proof.MENDS, tried(made("a.strong", size -> 3 / size, longer(4, Trial.Reach.THIS_VISIT, "b")), gone).get(0).proof());
+    }
+
+    @Test
+    void theOthersAreAskedOnlyAboutWhatMendsItsOwnAnswer() {
+        List<Double> asked = new ArrayList<>();
+        Check other = made("b.light", size -> {
+            asked.add(size);
+            return 0;
+        });
+        tried(made("a.strong", size -> 3 / size, longer(2, Trial.Reach.THIS_VISIT), longer(4, Trial.Reach.THIS_VISIT)), other);
+        assertEquals(List.of(1.0, 4.0), asked, "as it is and at size 4; at size 2 it stops as before");
     }
 
     @Test

@@ -84,7 +84,7 @@ abstract class SteelMemberCheck extends FrameCheck {
                 UseWords.capacity(used.use()), "design resistance, " + used.use().clause() + ", loads factored");
         finding.input("yield strength", UseWords.stress(yield), member.steel().orElseThrow().name());
         inputs(finding, member, used);
-        if (verdict == Verdict.STOP) {
+        if (verdict == Verdict.STOP && !reader.tried()) {
             finding.remediesOr(new GaugeSearch(reader, dolly, member)
                     .thicker(shape -> worst(member, shape, yield).map(u -> verdict(u, margin)), verdict),
                     "Take a stronger shape for " + member.facts().name() + ", or put a support nearer to a castor.");
