@@ -101,7 +101,8 @@ public record DollyLoad(DollyFacts dolly, List<Wheel> wheels, double carriedMass
         return reader.read(new DollyBodyKey(dolly.id()));
     }
 
-    private static List<Wheel> wheels(DollyFacts dolly, Reader reader) {
+    /** Returns the castors of a dolly that have a place. */
+    public static List<Wheel> wheels(DollyFacts dolly, Reader reader) {
         List<Wheel> wheels = new ArrayList<>();
         for (CastorFacts castor : dolly.castors()) {
             onFloor(dolly, castor.nodeId()).ifPresent(at -> wheels.add(new Wheel(castor, at,
@@ -121,6 +122,10 @@ public record DollyLoad(DollyFacts dolly, List<Wheel> wheels, double carriedMass
 
     /** Returns where the screw feet of the dolly touch the floor when all are down, m. */
     public List<Vec3> feet() {
+        return feet(dolly);
+    }
+
+    static List<Vec3> feet(DollyFacts dolly) {
         return dolly.feet().stream().flatMap(foot -> onFloor(dolly, foot.nodeId()).stream()).toList();
     }
 

@@ -9,19 +9,16 @@ import cradlewright.analysis.checks.DollyLoad;
 import cradlewright.analysis.checks.FeetDown;
 import cradlewright.analysis.checks.FitProp;
 import cradlewright.analysis.checks.KeepOff;
+import cradlewright.analysis.checks.TipOnFloor;
 import cradlewright.analysis.engine.Reader;
-import cradlewright.analysis.facts.StockFacts.CastorType;
-import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.load.TipAnswer;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.castor.CastorFormulas;
 import cradlewright.mechanics.coupled.CoupledFormulas;
 import cradlewright.mechanics.formula.Constants;
-import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.tipping.TippingFormulas;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Does the dolly with the car on it fall over on the floor when somebody leans on the car, pulls at it or stands on it? */
 public final class TipOnFloorCheck extends PushedCheck {
@@ -47,26 +44,9 @@ public final class TipOnFloorCheck extends PushedCheck {
     @Override
     Optional<RigidTip> unfavourable(Standing standing, Reader reader) {
         DollyLoad load = DollyLoad.of(standing, reader);
-        return Optional.of(DollyLoad.onFeet(load.dolly()) ? onFeet(load, standing, reader)
-                : on(load.castors(), load, lead(load), standing, reader));
-    }
-
-    private RigidTip onFeet(DollyLoad load, Standing standing, Reader reader) {
-        return on(load.feet(), load, 0, standing, reader);
-    }
-
-    private RigidTip on(List<Vec3> points, DollyLoad load, double inward, Standing standing, Reader reader) {
+        TipOnFloor floor = TipOnFloor.of(standing, load.dolly(), reader);
         double weight = lowShare(standing, reader) * load.mass() * Constants.GRAVITY;
-        List<Vec3> propped = standing.fittedProps().stream().filter(prop -> prop.nodeId().isEmpty()).flatMap(prop -> prop.at().stream())
-                .toList();
-        List<Vec3> all = Stream.concat(points.stream(), propped.stream()).toList();
-        return new RigidTip(all, 0, weight, load.balance(), load.give(), inward);
-    }
-
-    private static double lead(DollyLoad load) {
-        return load.wheels().stream().filter(wheel -> wheel.castor().swivel()).flatMap(wheel -> wheel.type()
-                .flatMap(CastorType::lead).stream())
-                .mapToDouble(Value::high).max().orElse(0);
+        return Optional.of(new RigidTip(floor.points(), 0, weight, load.balance(), load.give(), floor.inward()));
     }
 
     @Override
