@@ -1,16 +1,19 @@
 package cradlewright.report.html;
 
 import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.engine.Engine;
+import cradlewright.analysis.engine.Progress;
 import cradlewright.analysis.overview.CarOverview;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.report.Alike;
 import cradlewright.report.FindingWords;
 import cradlewright.report.Silent;
 import cradlewright.report.UnitSystem;
-import cradlewright.report.VisitNumbers;
+import cradlewright.report.car.CarDrawing;
+import cradlewright.report.car.VisitSightKey;
 import cradlewright.report.scene.SvgPainter;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -115,14 +118,19 @@ public final class HtmlReport {
         }
         out.append("<h2 id=\"s").append(number).append("\">").append(escape(subject.label())).append(' ')
                 .append(badge(answers.worst(subject))).append("</h2>\n");
-        VisitNumbers.of(engine, subject).ifPresent(numbers -> numbers(out, numbers));
+        if (subject.scope() == Scope.VISIT) {
+            drawing(out, engine, subject, findings);
+        }
         out.append("<table>\n<tr><th>Answer</th><th>Reason</th><th>Rests on</th></tr>\n");
         Alike.gather(findings).forEach(alike -> row(out, alike));
         out.append("</table>\n");
     }
 
-    private void numbers(StringBuilder out, VisitNumbers numbers) {
-        out.append(new SvgPainter().paint(new PlanDrawing(units).draw(numbers.standing(), numbers.weight(), numbers.loads()))).append('\n');
+    private void drawing(StringBuilder out, Engine engine, Subject subject, List<Finding> findings) {
+        engine.read(new VisitSightKey(subject.ownerId(), subject.visitId().orElseThrow()), Progress.NONE)
+                .filter(sight -> !sight.standing().supports().isEmpty())
+                .map(sight -> new CarDrawing(units).draw(sight.withFindings(findings)))
+                .ifPresent(scene -> out.append(new SvgPainter().paint(scene)).append('\n'));
     }
 
     private void row(StringBuilder out, Alike alike) {

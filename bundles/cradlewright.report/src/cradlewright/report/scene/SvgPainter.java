@@ -1,36 +1,64 @@
 package cradlewright.report.scene;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Paints a scene as SVG with classes named after the roles; line widths and patterns differ too, so that it reads without colour. */
 public final class SvgPainter {
 
-    /** Style sheet for the classes, once per page; contrast of every text at least 4.5 to 1 on white. */
-    public static final String STYLE = """
-            svg.scene{font-family:system-ui,sans-serif;background:#fff;max-width:100%;height:auto}
-            .outline{fill:none;stroke:#5b6470;stroke-width:2px;vector-effect:non-scaling-stroke}
-            .structure{fill:none;stroke:#8a93a0;stroke-width:4px;vector-effect:non-scaling-stroke}
-            .support{fill:#1f5c8b;stroke:#0d2f4a;stroke-width:1px;vector-effect:non-scaling-stroke}
-            .support_unloaded{fill:#fff;stroke:#0d2f4a;stroke-width:2px;stroke-dasharray:4 3;vector-effect:non-scaling-stroke}
-            .support_stop{fill:#9b2226;stroke:#3f0d10;stroke-width:3px;vector-effect:non-scaling-stroke}
-            .castor{fill:#fff;stroke:#3d4451;stroke-width:3px;vector-effect:non-scaling-stroke}
-            .balance{fill:none;stroke:#7a4a00;stroke-width:2px;vector-effect:non-scaling-stroke}
-            .tip_edge{fill:none;stroke:#3d4451;stroke-width:1px;stroke-dasharray:8 4;vector-effect:non-scaling-stroke}
-            .dimension{fill:none;stroke:#3d4451;stroke-width:1px;vector-effect:non-scaling-stroke}
-            .text{fill:#20252c}.text_strong{fill:#20252c;font-weight:700}
-            """;
+    /** Style sheet for the classes on a light page, once per page. */
+    public static final String STYLE = style(Palette.LIGHT);
 
-    /** Returns the scene as one svg element. */
+    /** Returns the scene as one svg element of a page that has the style sheet. */
     public String paint(Scene scene) {
-        String body = scene.shapes().stream().map(SvgPainter::shape).collect(Collectors.joining("\n"));
-        return String.format(Locale.ROOT,
-                "<svg class=\"scene\" role=\"img\" aria-label=\"%s\" viewBox=\"%.0f %.0f %.0f %.0f\" width=\"760\">\n%s\n</svg>",
-                escape(scene.title()), scene.left(), scene.top(), scene.width(), scene.height(), body);
+        return element(scene, " width=\"920\"", "");
+    }
+
+    /** Returns the scene as a file of its own, in true size over ten. */
+    public String document(Scene scene, Palette palette) {
+        String size = String.format(Locale.ROOT, " xmlns=\"http://www.w3.org/2000/svg\" width=\"%.1fmm\" height=\"%.1fmm\"",
+                scene.sheet().width() / 10, scene.sheet().height() / 10);
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + element(scene, size, "<style>" + style(palette) + "</style>\n") + "\n";
+    }
+
+    /** Returns a style sheet for the classes. */
+    public static String style(Palette palette) {
+        StringBuilder style = new StringBuilder("svg.scene{font-family:system-ui,sans-serif;background:" + palette.ground().hex()
+                + ";max-width:100%;height:auto}\n");
+        for (Role role : Role.values()) {
+            style.append('.').append(name(role)).append('{').append(rule(role, palette)).append("}\n");
+        }
+        return style.toString();
+    }
+
+    private static String rule(Role role, Palette palette) {
+        Ink ink = palette.ink(role);
+        String fill = "fill:" + ink.fill().map(Colour::hex).orElse("none");
+        if (ink.line().isEmpty()) {
+            // A rim in the colour of the ground keeps letters readable where a line runs behind them.
+            return fill + (role == Role.TEXT_STRONG ? ";font-weight:700" : "") + ";stroke:" + palette.ground().hex()
+                    + ";stroke-width:3px;stroke-linejoin:round;paint-order:stroke;vector-effect:non-scaling-stroke";
+        }
+        String dash = Arrays.stream(ink.dash().lengths()).mapToObj(Integer::toString).collect(Collectors.joining(" "));
+        return fill + ";stroke:" + ink.line().get().hex() + String.format(Locale.ROOT, ";stroke-width:%.0fpx", ink.width())
+                + (dash.isEmpty() ? "" : ";stroke-dasharray:" + dash) + ";vector-effect:non-scaling-stroke";
+    }
+
+    private static String element(Scene scene, String size, String style) {
+        String body = scene.items().stream().map(SvgPainter::item).collect(Collectors.joining("\n"));
+        Box sheet = scene.sheet();
+        String head = "<svg class=\"scene\" role=\"img\" aria-label=\"%s\" viewBox=\"%.0f %.0f %.0f %.0f\"%s>\n%s%s\n</svg>";
+        return String.format(Locale.ROOT, head, escape(scene.title()), sheet.left(), sheet.top(), sheet.width(), sheet.height(), size, style, body);
+    }
+
+    private static String item(Item item) {
+        return item.shapes().stream().map(SvgPainter::shape)
+                .collect(Collectors.joining("\n", "<g><title>" + escape(item.description()) + "</title>\n", "</g>"));
     }
 
     private static String shape(Shape shape) {
-        String role = shape.role().name().toLowerCase(Locale.ROOT);
+        String role = name(shape.role());
         if (shape instanceof Shape.Line s) {
             return String.format(Locale.ROOT, "<line class=\"%s\" x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\"/>", role,
                     s.x1(), s.y1(), s.x2(), s.y2());
@@ -46,6 +74,10 @@ public final class SvgPainter {
         Shape.Label s = (Shape.Label) shape;
         return String.format(Locale.ROOT, "<text class=\"%s\" x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" text-anchor=\"%s\">%s</text>",
                 role, s.x(), s.y(), s.height(), s.anchor().name().toLowerCase(Locale.ROOT), escape(s.text()));
+    }
+
+    private static String name(Role role) {
+        return role.name().toLowerCase(Locale.ROOT);
     }
 
     /** Makes a text fit for XML and HTML, inside elements and inside quoted attributes; control characters are left out. */

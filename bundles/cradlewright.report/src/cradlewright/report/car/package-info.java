@@ -1,0 +1,2 @@
+/** A car on what carries it, drawn to scale from above and from the left, with the numbers of the analysis where they act. */
+package cradlewright.report.car;

@@ -1,0 +1,2 @@
+/** Tests of the drawing of a car on what carries it. */
+package cradlewright.report.car;
