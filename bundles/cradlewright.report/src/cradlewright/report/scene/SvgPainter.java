@@ -49,7 +49,8 @@ public final class SvgPainter {
         String body = scene.items().stream().map(SvgPainter::item).collect(Collectors.joining("\n"));
         Box sheet = scene.sheet();
         String head = "<svg class=\"scene\" role=\"img\" aria-label=\"%s\" viewBox=\"%.0f %.0f %.0f %.0f\"%s>\n%s%s\n</svg>";
-        return String.format(Locale.ROOT, head, escape(scene.title()), sheet.left(), sheet.top(), sheet.width(), sheet.height(), size, style, body);
+        return String.format(Locale.ROOT, head, escape(scene.title()),
+                sheet.left(), sheet.top(), sheet.width(), sheet.height(), size, style, body);
     }
 
     private static String item(Item item) {
