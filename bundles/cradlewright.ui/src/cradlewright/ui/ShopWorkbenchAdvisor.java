@@ -1,16 +1,17 @@
 package cradlewright.ui;
 
-import cradlewright.ui.shop.ShopNotOpened;
+import cradlewright.ui.command.ShopOpening;
+import cradlewright.ui.history.UndoRedo;
+import cradlewright.ui.problems.ShopMarkers;
 import cradlewright.ui.shop.WorkingShop;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.IAdaptable;
 import org.eclipse.core.runtime.Platform;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.resource.ImageDescriptor;
+import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
@@ -55,12 +56,10 @@ final class ShopWorkbenchAdvisor extends WorkbenchAdvisor {
 
     @Override
     public void postStartup() {
-        words.stream().filter(word -> !word.startsWith("-")).findFirst().ifPresent(word -> {
-            try {
-                WorkingShop.open(Path.of(word), Clock.systemDefaultZone());
-            } catch (ShopNotOpened e) {
-                MessageDialog.openError(null, Messages.Start_title, e.getMessage());
-            }
-        });
+        IWorkbench workbench = getWorkbenchConfigurer().getWorkbench();
+        UndoRedo.install(workbench);
+        WorkingShop.addOpenListener(new ShopMarkers());
+        words.stream().filter(word -> !word.startsWith("-")).findFirst()
+                .ifPresent(word -> ShopOpening.open(workbench.getActiveWorkbenchWindow(), Path.of(word)));
     }
 }

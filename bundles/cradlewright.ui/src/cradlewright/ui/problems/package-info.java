@@ -1,0 +1,2 @@
+/** What is wrong, as markers in the view of problems. */
+package cradlewright.ui.problems;

@@ -1,0 +1,2 @@
+/** What things are called in the window. */
+package cradlewright.ui.words;
