@@ -6,7 +6,8 @@ import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.BuiltInChecks;
 import cradlewright.analysis.engine.Progress;
 import cradlewright.analysis.facts.ShopSnapshot;
-import cradlewright.report.text.PartOffReport;
+import cradlewright.report.sheet.PartOffSheet;
+import cradlewright.report.sheet.PlainSheet;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -46,18 +47,18 @@ final class MayComeOffVerb implements Callable<Integer> {
         ShopSnapshot snapshot = OpenShop.snapshot(shop, reader.day(), spec.commandLine().getErr());
         PartFinder.Found found = PartFinder.find(snapshot, car, part);
         PartOffQuestion question = new PartOffQuestion(snapshot, found.car(), found.part(), BuiltInChecks.catalogue());
-        PartOffReport report = new PartOffReport(reader.units());
+        PartOffSheet sheet = new PartOffSheet(reader.units());
         String words = "May " + found.part().name() + " come off " + found.car().name() + " on " + reader.day() + "?";
         if (question.alreadyOff()) {
             throw new BadInputException(found.words() + " is already off on " + reader.day() + ": the stage of its visit says so");
         }
         Optional<String> missing = question.whyNot();
         if (missing.isPresent()) {
-            out.print(report.cantSay(words, missing.get()));
+            out.print(PlainSheet.write(sheet.cantSay(words, missing.get())));
             return ExitCode.CANT_SAY;
         }
         List<PartOffAnswer> answers = question.ask(Progress.NONE);
-        out.print(report.write(words, answers));
+        out.print(PlainSheet.write(sheet.write(words, answers)));
         return ExitCode.of(Verdict.worst(answers.stream().map(PartOffAnswer::verdict).toList()), false);
     }
 }

@@ -1,4 +1,4 @@
-package cradlewright.report.text;
+package cradlewright.report.sheet;
 
 import cradlewright.analysis.change.PartOffAnswer;
 import cradlewright.analysis.check.Finding;
@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** May a part come off? First the answer in one word, then each visit with what changes, then the cautions. */
-public final class PartOffReport {
+public final class PartOffSheet {
 
     private static final String CARE = "Worked out with the part gone. The way there is not: support a heavy part before its last bolt "
             + "is out, and keep hands off the car while the part swings free.";
@@ -27,7 +27,7 @@ public final class PartOffReport {
     private final UnitSystem units;
 
     /** Makes a writer that shows numbers in these units. */
-    public PartOffReport(UnitSystem units) {
+    public PartOffSheet(UnitSystem units) {
         this.units = units;
     }
 
@@ -37,21 +37,19 @@ public final class PartOffReport {
      * @param question what was asked, for example {@code May left door come off Red coupe?}
      * @param answers one for each visit, at least one
      */
-    public String write(String question, List<PartOffAnswer> answers) {
-        StringBuilder out = new StringBuilder(Lines.wrap("", question));
-        out.append(Lines.wrap("", decision(answers)));
+    public Sheet write(String question, List<PartOffAnswer> answers) {
+        SheetBuilder out = new SheetBuilder().sentence(question).sentence(decision(answers));
         answers.forEach(answer -> writeVisit(out, answer));
         writeCautions(out, answers);
-        return out.toString();
+        return out.build();
     }
 
     /** Writes that there is no answer and why. */
-    public String cantSay(String question, String missing) {
-        StringBuilder out = new StringBuilder(Lines.wrap("", question));
-        out.append(Lines.wrap("", "CAN'T SAY. The files do not tell enough to work it out."));
-        out.append(Lines.wrap(head("missing"), missing));
+    public Sheet cantSay(String question, String missing) {
+        SheetBuilder out = new SheetBuilder().sentence(question).sentence("CAN'T SAY. The files do not tell enough to work it out.")
+                .row("missing", missing);
         writeCautions(out, List.of());
-        return out.toString();
+        return out.build();
     }
 
     private static String decision(List<PartOffAnswer> answers) {
@@ -75,25 +73,25 @@ public final class PartOffReport {
         return "It stops as it stands now and would stop with the part off: mend what is named below first.";
     }
 
-    private void writeVisit(StringBuilder out, PartOffAnswer answer) {
-        out.append('\n').append(Lines.wrap("", answer.subject().label()));
-        out.append(Lines.wrap(head("now"), answer.verdictNow().word()));
-        out.append(Lines.wrap(head("part off"), answer.verdictThen().word()));
-        out.append(Lines.wrap(head("mass now"), mass(answer.weightNow())));
-        out.append(Lines.wrap(head("part off"), mass(answer.weightThen())));
-        out.append(Lines.wrap(head("balance"), move(answer)));
+    private void writeVisit(SheetBuilder out, PartOffAnswer answer) {
+        out.title(answer.subject().label());
+        out.row("now", answer.verdictNow().word());
+        out.row("part off", answer.verdictThen().word());
+        out.row("mass now", mass(answer.weightNow()));
+        out.row("part off", mass(answer.weightThen()));
+        out.row("balance", move(answer));
         List<FindingChange> worse = answer.changes(Kind.APPEARS, Kind.WORSE, Kind.CLOSER);
         List<FindingChange> open = answer.changes(Kind.UNANSWERED);
         List<Finding> told = new ArrayList<>();
         if (worse.isEmpty() && open.isEmpty()) {
-            out.append(Lines.wrap(head("worse"), "nothing"));
+            out.row("worse", "nothing");
         }
         for (FindingChange change : worse) {
             writeChange(out, change);
             change.after().ifPresent(told::add);
         }
         if (!open.isEmpty()) {
-            out.append(Lines.wrap(head("worse"), "held before, and with the part off there is no answer: " + names(open)));
+            out.row("worse", "held before, and with the part off there is no answer: " + names(open));
         }
         // What is tight is told only where nothing graver draws the eye.
         Verdict least = answer.verdict() == Verdict.TIGHT ? Verdict.TIGHT : Verdict.CANT_SAY;
@@ -109,36 +107,33 @@ public final class PartOffReport {
                 .map(finding -> finding.objectName() + " [" + finding.check() + "]").toList());
     }
 
-    private void writeChange(StringBuilder out, FindingChange change) {
+    private void writeChange(SheetBuilder out, FindingChange change) {
         Finding then = change.after().orElseThrow();
         Optional<Finding> now = change.before();
         String what = now.isEmpty() ? "new: " + then.verdict().word()
                 : change.kind() == Kind.CLOSER ? then.verdict().word() + " as before, with more asked"
                 : now.get().verdict().word() + ", then " + then.verdict().word();
-        out.append(Lines.wrap(head("worse"), what + ". " + FindingWords.reason(then)));
+        out.row("worse", what + ". " + FindingWords.reason(then));
         now.map(before -> FindingWords.numbers(before, units)).filter(numbers -> !numbers.isEmpty())
-                .ifPresent(numbers -> out.append(Lines.wrap(deep("now"), numbers)));
+                .ifPresent(numbers -> out.inner("now", numbers));
         writeDetails(out, new Alike(List.of(then)), "part off");
     }
 
-    private void writeOthers(StringBuilder out, String head, List<Finding> findings, Verdict least) {
+    private void writeOthers(SheetBuilder out, String head, List<Finding> findings, Verdict least) {
         List<Finding> told = findings.stream().filter(f -> f.verdict() != Verdict.HOLDS && f.verdict().compareTo(least) >= 0).toList();
         for (Alike alike : Alike.gather(told)) {
-            out.append(Lines.wrap(head(head), alike.first().verdict().word() + ". " + alike.reason()));
+            out.row(head, alike.first().verdict().word() + ". " + alike.reason());
             writeDetails(out, alike, "numbers");
         }
     }
 
-    private void writeDetails(StringBuilder out, Alike alike, String numbersHead) {
+    private void writeDetails(SheetBuilder out, Alike alike, String numbersHead) {
         Finding finding = alike.first();
-        alike.numbers(units).forEach(numbers -> out.append(Lines.wrap(deep(numbersHead), numbers)));
-        if (!finding.situation().isEmpty()) {
-            out.append(Lines.wrap(deep("when"), finding.situation()));
-        }
-        alike.missing().forEach(missing -> out.append(Lines.wrap(deep("missing"), missing)));
-        alike.remedies().forEach(remedy -> out.append(Lines.wrap(deep(FindingWords.head(remedy)), FindingWords.remedy(alike.first(),
-                remedy))));
-        out.append(Lines.wrap(deep("rests on"), FindingWords.basis(finding) + " [" + finding.check() + "]"));
+        alike.numbers(units).forEach(numbers -> out.inner(numbersHead, numbers));
+        out.inner("when", finding.situation());
+        alike.missing().forEach(missing -> out.inner("missing", missing));
+        alike.remedies().forEach(remedy -> out.inner(FindingWords.head(remedy), FindingWords.remedy(finding, remedy)));
+        out.inner("rests on", FindingWords.basis(finding) + " [" + finding.check() + "]");
     }
 
     private String mass(Weight weight) {
@@ -155,18 +150,8 @@ public final class PartOffReport {
         return BalanceWords.move(now.get().balance().point(), then.get().balance().point(), units);
     }
 
-    private static void writeCautions(StringBuilder out, List<PartOffAnswer> answers) {
-        out.append("\nCautions\n").append(Lines.wrap("  - ", CARE)).append(Lines.wrap("  - ", STIFFNESS));
-        List<Finding> findings = answers.stream().flatMap(answer -> Stream.concat(answer.now().stream(), answer.then().stream()))
-                .toList();
-        FindingWords.cautions(findings).forEach(caution -> out.append(Lines.wrap("  - ", caution)));
-    }
-
-    private static String head(String word) {
-        return String.format("  %-10s ", word);
-    }
-
-    private static String deep(String word) {
-        return String.format("             %-9s ", word);
+    private static void writeCautions(SheetBuilder out, List<PartOffAnswer> answers) {
+        CautionLines.add(out, List.of(CARE, STIFFNESS),
+                answers.stream().flatMap(answer -> Stream.concat(answer.now().stream(), answer.then().stream())).toList());
     }
 }
