@@ -1,6 +1,7 @@
 package cradlewright.report;
 
 import cradlewright.analysis.check.Amount;
+import cradlewright.analysis.standing.Weight;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.mass.EstimatedBalance;
 import java.util.ArrayList;
@@ -20,6 +21,12 @@ public final class BalanceWords {
     public static String mass(Optional<EstimatedBalance> estimate, UnitSystem units) {
         return estimate.map(e -> units.text(Amount.mass(e.balance().mass())) + ", give or take "
                 + units.text(Amount.mass(e.expanded(EstimatedBalance.Quantity.MASS)))).orElse("not known");
+    }
+
+    /** Returns the mass of what is carried, and what it was summed up without. */
+    public static String mass(Weight weight, UnitSystem units) {
+        String known = mass(weight.estimate(), units);
+        return weight.missing().isEmpty() ? known : known + "; without " + String.join(", ", weight.missing());
     }
 
     /** Returns where along the car, x rearward in m: "2115 mm behind the marks' zero". */

@@ -5,6 +5,7 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingChange;
 import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
+import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Progress;
 import cradlewright.analysis.facts.CarFacts;
@@ -104,7 +105,7 @@ public final class PartOffQuestion {
         Weight weightThen = engine.read(new WeightKey(car.id(), visit.id()), progress);
         Subject subject = now.subjects().get(0);
         return new PartOffAnswer(subject, standing, weightNow, weightThen, now.about(subject), then.about(subject),
-                FindingChange.between(notOfPart(now.about(subject)), notOfPart(then.about(subject))));
+                FindingChange.between(notEnding(now.about(subject)), notEnding(then.about(subject))));
     }
 
     private ShopAnswers answers(Engine engine, VisitFacts visit, Progress progress) {
@@ -112,8 +113,16 @@ public final class PartOffQuestion {
                 && subject.visitId().filter(visit.id()::equals).isPresent(), progress);
     }
 
-    private List<Finding> notOfPart(List<Finding> findings) {
-        return findings.stream().filter(finding -> !finding.objectId().equals(part.id())).toList();
+    /**
+     * Leaves out what ends with the part: answers about itself, and that scales which weighed it with the rest agree with the list. They
+     * spoke for the masses that are taken now, and nobody weighs anew for every part.
+     */
+    private List<Finding> notEnding(List<Finding> findings) {
+        return findings.stream().filter(finding -> !finding.objectId().equals(part.id()) && !agreed(finding)).toList();
+    }
+
+    private boolean agreed(Finding finding) {
+        return finding.verdict() == Verdict.HOLDS && CarFacts.find(car.weighings(), finding.objectId()).isPresent();
     }
 
     private List<VisitFacts> asked() {

@@ -7,10 +7,12 @@ import cradlewright.analysis.facts.Change;
 import cradlewright.analysis.facts.PartFacts;
 import cradlewright.analysis.facts.PieceFacts;
 import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.facts.WeighingFacts;
 import cradlewright.analysis.standing.Standing;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Takes one part off before a car is lifted or set down: the lightest of the heavy ones that is enough. */
 public final class PartsOff {
@@ -35,7 +37,9 @@ public final class PartsOff {
 
     private static Trial trial(PartFacts part, Standing standing) {
         CarFacts car = standing.car();
-        return Trial.here(Change.of(car.partsOff(standing.visit(), standing.stage(), Set.of(part.id()))), part.id());
+        // That scales with the part on agree with the list is no question any more, as is nothing about the part itself.
+        String[] ends = Stream.concat(Stream.of(part.id()), car.weighings().stream().map(WeighingFacts::id)).toArray(String[]::new);
+        return Trial.here(Change.of(car.partsOff(standing.visit(), standing.stage(), Set.of(part.id()))), ends);
     }
 
     private static List<PartFacts> on(Standing standing) {

@@ -52,6 +52,12 @@ public record CarFacts(String id, String name, boolean separateChassis, List<Pie
                 replace(setups, setup), visits, weighings);
     }
 
+    /** Returns this car with the visit of that id replaced. */
+    public CarFacts with(VisitFacts visit) {
+        return new CarFacts(id, name, separateChassis, pieces, mounts, liftPoints, workPoints, cutZones, temporaryLoads, braces, stages,
+                setups, replace(visits, visit), weighings);
+    }
+
     /** Returns this car with the mount of that id replaced. */
     public CarFacts with(MountFacts mount) {
         return new CarFacts(id, name, separateChassis, pieces, replace(mounts, mount), liftPoints, workPoints, cutZones, temporaryLoads,

@@ -62,6 +62,19 @@ public record SetupFacts(String id, String name, List<String> pieceIds, CarrierK
                 shimTarget, weather);
     }
 
+    /**
+     * Returns this setup below another lift or hoist.
+     *
+     * @param gear a lift or a hoist
+     * @param named the contacts, naming what carries them there
+     */
+    public SetupFacts below(GearFacts gear, List<ContactFacts> named) {
+        boolean lift = gear instanceof GearFacts.Lift;
+        Optional<String> other = Optional.of(gear.id());
+        return new SetupFacts(id, name, pieceIds, kind, dollyId, lift ? other : Optional.empty(), lift ? Optional.empty() : other, shift,
+                heading, named, shimTarget, weather);
+    }
+
     /** Returns this setup with the car moved by that much in the axes of the carrier, m. */
     public SetupFacts moved(Vec3 by) {
         return new SetupFacts(id, name, pieceIds, kind, dollyId, liftId, hoistId, shift.plus(by), heading, contacts,

@@ -38,4 +38,9 @@ public record VisitFacts(String id, String name, Optional<String> stageId, Optio
     public VisitFacts withStage(String other) {
         return new VisitFacts(id, name, Optional.of(other), setupId, from, to, current);
     }
+
+    /** Returns this visit on another setup. */
+    public VisitFacts withSetup(String other) {
+        return new VisitFacts(id, name, stageId, Optional.of(other), from, to, current);
+    }
 }

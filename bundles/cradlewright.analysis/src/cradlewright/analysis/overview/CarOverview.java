@@ -8,6 +8,7 @@ import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Progress;
 import cradlewright.analysis.run.ShopAnswers;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -25,11 +26,22 @@ public record CarOverview(CarLine line, Optional<Verdict> verdict) {
     public static List<CarOverview> of(ShopAnswers answers, Engine engine) {
         return answers.subjects().stream().filter(subject -> subject.scope() == Scope.CAR || subject.scope() == Scope.VISIT)
                 .map(Subject::ownerId).distinct().flatMap(id -> engine.read(new CarLineKey(id), Progress.NONE).stream())
-                .map(line -> new CarOverview(line, verdict(line, answers))).toList();
+                .map(line -> of(line, answers)).toList();
+    }
+
+    /** Returns a car with the gravest answer about it. */
+    public static CarOverview of(CarLine line, ShopAnswers answers) {
+        return new CarOverview(line, verdict(line, answers));
+    }
+
+    /** Returns the answers about a car itself and its visits that are on, gravest first, else in the order of the checks. */
+    public static List<Finding> findings(CarLine line, ShopAnswers answers) {
+        return answers.findings().stream().filter(finding -> about(finding.subject(), line))
+                .sorted(Comparator.comparing(Finding::verdict).reversed()).toList();
     }
 
     private static Optional<Verdict> verdict(CarLine line, ShopAnswers answers) {
-        List<Verdict> found = answers.findings().stream().filter(finding -> about(finding.subject(), line)).map(Finding::verdict)
+        List<Verdict> found = findings(line, answers).stream().map(Finding::verdict)
                 .collect(Collectors.toCollection(ArrayList::new));
         if (line.stands().isEmpty()) {
             found.add(Verdict.CANT_SAY);

@@ -1,6 +1,7 @@
 package cradlewright.analysis.standing;
 
 import cradlewright.analysis.facts.Condition;
+import cradlewright.analysis.facts.FixtureFacts;
 import cradlewright.analysis.facts.Hold;
 import cradlewright.analysis.facts.LiftPointFacts;
 import cradlewright.analysis.facts.MountFacts;
@@ -52,7 +53,12 @@ public record Support(String contactId, String name, Vec3 onCar, Vec3 inCarrier,
 
     /** Returns how hard it may be pulled, N; nothing when nobody said, or it is not on a fixture. */
     public Optional<Value> pull() {
-        return holder instanceof Holder.OnFixture on ? on.fixture().capacity() : Optional.empty();
+        return fixture().flatMap(FixtureFacts::capacity);
+    }
+
+    /** Returns the fixture of a dolly that it is on. */
+    public Optional<FixtureFacts> fixture() {
+        return holder instanceof Holder.OnFixture on ? Optional.of(on.fixture()) : Optional.empty();
     }
 
     /** Tells whether it pushes straight up. */

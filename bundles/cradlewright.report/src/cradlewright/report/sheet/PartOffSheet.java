@@ -5,7 +5,6 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.FindingChange;
 import cradlewright.analysis.check.FindingChange.Kind;
 import cradlewright.analysis.check.Verdict;
-import cradlewright.analysis.standing.Weight;
 import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.report.Alike;
 import cradlewright.report.BalanceWords;
@@ -77,8 +76,8 @@ public final class PartOffSheet {
         out.title(answer.subject().label());
         out.row("now", answer.verdictNow().word());
         out.row("part off", answer.verdictThen().word());
-        out.row("mass now", mass(answer.weightNow()));
-        out.row("part off", mass(answer.weightThen()));
+        out.row("mass now", BalanceWords.mass(answer.weightNow(), units));
+        out.row("part off", BalanceWords.mass(answer.weightThen(), units));
         out.row("balance", move(answer));
         List<FindingChange> worse = answer.changes(Kind.APPEARS, Kind.WORSE, Kind.CLOSER);
         List<FindingChange> open = answer.changes(Kind.UNANSWERED);
@@ -116,29 +115,15 @@ public final class PartOffSheet {
         out.row("worse", what + ". " + FindingWords.reason(then));
         now.map(before -> FindingWords.numbers(before, units)).filter(numbers -> !numbers.isEmpty())
                 .ifPresent(numbers -> out.inner("now", numbers));
-        writeDetails(out, new Alike(List.of(then)), "part off");
+        ReasonRows.addBelow(out, new Alike(List.of(then)), "part off", units);
     }
 
     private void writeOthers(SheetBuilder out, String head, List<Finding> findings, Verdict least) {
         List<Finding> told = findings.stream().filter(f -> f.verdict() != Verdict.HOLDS && f.verdict().compareTo(least) >= 0).toList();
         for (Alike alike : Alike.gather(told)) {
             out.row(head, alike.first().verdict().word() + ". " + alike.reason());
-            writeDetails(out, alike, "numbers");
+            ReasonRows.addBelow(out, alike, "numbers", units);
         }
-    }
-
-    private void writeDetails(SheetBuilder out, Alike alike, String numbersHead) {
-        Finding finding = alike.first();
-        alike.numbers(units).forEach(numbers -> out.inner(numbersHead, numbers));
-        out.inner("when", finding.situation());
-        alike.missing().forEach(missing -> out.inner("missing", missing));
-        alike.remedies().forEach(remedy -> out.inner(FindingWords.head(remedy), FindingWords.remedy(finding, remedy)));
-        out.inner("rests on", FindingWords.basis(finding) + " [" + finding.check() + "]");
-    }
-
-    private String mass(Weight weight) {
-        String known = BalanceWords.mass(weight.estimate(), units);
-        return weight.missing().isEmpty() ? known : known + "; without " + String.join(", ", weight.missing());
     }
 
     private String move(PartOffAnswer answer) {

@@ -1,0 +1,2 @@
+/** Tests of looking supports up. */
+package cradlewright.analysis.lookup;

@@ -1,0 +1,29 @@
+package cradlewright.report.sheet;
+
+import cradlewright.analysis.check.Finding;
+import cradlewright.report.Alike;
+import cradlewright.report.FindingWords;
+import cradlewright.report.UnitSystem;
+
+/** The rows below an answer within a longer sheet. */
+final class ReasonRows {
+
+    private ReasonRows() {
+    }
+
+    /** Adds verdict and reason of alike answers with everything below. */
+    static void add(SheetBuilder out, Alike alike, UnitSystem units) {
+        out.row(alike.first().verdict().word(), alike.reason());
+        addBelow(out, alike, "numbers", units);
+    }
+
+    /** Adds what stands below the reason. */
+    static void addBelow(SheetBuilder out, Alike alike, String numbersHead, UnitSystem units) {
+        Finding finding = alike.first();
+        alike.numbers(units).forEach(numbers -> out.inner(numbersHead, numbers));
+        out.inner("when", finding.situation());
+        alike.missing().forEach(missing -> out.inner("missing", missing));
+        alike.remedies().forEach(remedy -> out.inner(FindingWords.head(remedy), FindingWords.remedy(finding, remedy)));
+        out.inner("rests on", FindingWords.basis(finding) + " [" + finding.check() + "]");
+    }
+}

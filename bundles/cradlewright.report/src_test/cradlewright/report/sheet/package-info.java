@@ -1,0 +1,2 @@
+/** Tests of what stands on a sheet. */
+package cradlewright.report.sheet;
