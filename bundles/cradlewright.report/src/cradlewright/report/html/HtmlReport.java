@@ -28,24 +28,11 @@ import java.util.Locale;
  */
 public final class HtmlReport {
 
-    private static final String STYLE = """
-            body{font-family:system-ui,sans-serif;color:#20252c;background:#fff}
-            body{margin:2rem auto;max-width:62rem;padding:0 1rem;line-height:1.45}
-            h1{font-size:1.6rem}h2{font-size:1.25rem;margin-top:2.5rem;border-top:2px solid #c9ced6;padding-top:1rem}
-            table{border-collapse:collapse;width:100%}
-            td,th{text-align:left;padding:.35rem .6rem;border-bottom:1px solid #dfe3e8;vertical-align:top}
-            .v{font-weight:700;white-space:nowrap;padding:.1rem .5rem;border-radius:.2rem;border:2px solid}
-            .stop{background:#9b2226;color:#fff;border-color:#9b2226}
-            .cant_say{background:#fff;color:#20252c;border-color:#20252c;border-style:dashed}
-            .tight{background:#ffe8b3;color:#3d2c00;border-color:#7a4a00}.holds{background:#fff;color:#14532d;border-color:#14532d}
-            td.small{width:30%}.small{color:#4a525e;font-size:.9rem}.act{font-weight:600}a{color:#1f5c8b}
-            @media print{body{margin:0;max-width:none}h2{break-before:page}}
-            """;
-
     private static final String HEAD = """
             <!DOCTYPE html>
             <html lang="en">
             <head><meta charset="utf-8"/><meta name="viewport" content="width=device-width"/>
+            <meta name="color-scheme" content="light dark"/>
             <title>""";
 
     private final UnitSystem units;
@@ -67,7 +54,7 @@ public final class HtmlReport {
 
     private String page(ShopAnswers answers, Engine engine, LocalDate day) {
         StringBuilder out = new StringBuilder();
-        out.append(HEAD).append(escape(answers.shop())).append("</title>\n<style>\n").append(STYLE).append(SvgPainter.STYLE)
+        out.append(HEAD).append(escape(answers.shop())).append("</title>\n<style>\n").append(PageStyle.SHEET).append(SvgPainter.STYLE)
                 .append("</style></head>\n<body>\n<h1>").append(escape(answers.shop())).append(", ").append(day).append("</h1>\n");
         cars(out, CarOverview.of(answers, engine));
         overview(out, answers);
@@ -116,7 +103,8 @@ public final class HtmlReport {
         if (findings.isEmpty()) {
             return;
         }
-        out.append("<h2 id=\"s").append(number).append("\">").append(escape(subject.label())).append(' ')
+        String sheet = subject.scope() == Scope.VISIT ? " class=\"sheet\"" : "";
+        out.append("<h2 id=\"s").append(number).append('"').append(sheet).append('>').append(escape(subject.label())).append(' ')
                 .append(badge(answers.worst(subject))).append("</h2>\n");
         if (subject.scope() == Scope.VISIT) {
             drawing(out, engine, subject, findings);

@@ -7,8 +7,9 @@ import java.util.stream.Collectors;
 /** Paints a scene as SVG with classes named after the roles; line widths and patterns differ too, so that it reads without colour. */
 public final class SvgPainter {
 
-    /** Style sheet for the classes on a light page, once per page. */
-    public static final String STYLE = style(Palette.LIGHT);
+    /** Style sheet for the classes, once per page: for a light screen, for a dark one, and black on white for paper. */
+    public static final String STYLE = style(Palette.LIGHT) + "@media screen and (prefers-color-scheme:dark){\n" + style(Palette.DARK)
+            + "}\n@media print{\n" + style(Palette.PAPER) + "}\n";
 
     /** Returns the scene as one svg element of a page that has the style sheet. */
     public String paint(Scene scene) {
