@@ -16,9 +16,11 @@ import cradlewright.mechanics.formula.Require;
  * @param slope of the floor, rise over run
  * @param walkingSpeed m/s
  * @param shimTolerance allowed twist for storing, working and welding, m
+ * @param friction of a pad on painted steel
  */
 public record SettingsFacts(double personMass, double leanForce, double barForce, double requiredRatio, double tightMargin,
-        double jointFactor, double step, double unevenness, double slope, double walkingSpeed, ShimTolerance shimTolerance) {
+        double jointFactor, double step, double unevenness, double slope, double walkingSpeed, ShimTolerance shimTolerance,
+        Friction friction) {
 
     /** Refuses settings that would make every verdict meaningless. */
     public SettingsFacts {
@@ -45,28 +47,51 @@ public record SettingsFacts(double personMass, double leanForce, double barForce
         }
     }
 
-    /** Returns the values that apply until the shop settles its own: common practice, no source. */
-    public static SettingsFacts commonPractice() {
-        return new SettingsFacts(120, 400, 800, 1.5, 0.10, 1.4, 0.005, 0.003, 0.01, 1.1, new ShimTolerance(0.003, 0.002, 0.001));
+    /**
+     * Sideways force over push at which a support that rests begins to slide.
+     *
+     * @param low at the unfavourable end, where answers are given
+     * @param high at the favourable end
+     */
+    public record Friction(double low, double high) {
+
+        private static final double MOST = 2;
+
+        /** Refuses what no pad has. */
+        public Friction {
+            Require.within(low, 0, MOST, "least friction of a pad");
+            Require.within(high, low, MOST, "largest friction of a pad");
+        }
     }
 
+    /** Returns the values that apply until the shop settles its own: common practice, no source. */
+    public static SettingsFacts commonPractice() {
+        return new SettingsFacts(120, 400, 800, 1.5, 0.10, 1.4, 0.005, 0.003, 0.01, 1.1, new ShimTolerance(0.003, 0.002, 0.001),
+                new Friction(0.3, 0.3));
+    }
 
     /** Returns these settings with another factor for rolling over a joint. */
     public SettingsFacts withJointFactor(double factor) {
         return new SettingsFacts(personMass, leanForce, barForce, requiredRatio, tightMargin, factor, step, unevenness, slope, walkingSpeed,
-                shimTolerance);
+                shimTolerance, friction);
     }
 
     /** Returns these settings for a floor of another unevenness, m. */
     public SettingsFacts withUnevenness(double uneven) {
         return new SettingsFacts(personMass, leanForce, barForce, requiredRatio, tightMargin, jointFactor, step,
                 uneven, slope, walkingSpeed,
-                shimTolerance);
+                shimTolerance, friction);
     }
 
     /** Returns these settings for another pace, m/s. */
     public SettingsFacts withWalkingSpeed(double pace) {
         return new SettingsFacts(personMass, leanForce, barForce, requiredRatio, tightMargin, jointFactor, step, unevenness, slope, pace,
-                shimTolerance);
+                shimTolerance, friction);
+    }
+
+    /** Returns these settings with another friction of pads. */
+    public SettingsFacts withFriction(Friction other) {
+        return new SettingsFacts(personMass, leanForce, barForce, requiredRatio, tightMargin, jointFactor, step, unevenness, slope,
+                walkingSpeed, shimTolerance, other);
     }
 }

@@ -32,7 +32,8 @@ final class SettingsImporter {
                     own(settings.getTightMargin(), common.tightMargin()),
                     own(settings.getJointFactor(), common.jointFactor()), own(settings.getStepHeight(), common.step()),
                     own(settings.getFloorUnevenness(), common.unevenness()), slope(settings.getSlope(), common.slope()),
-                    own(settings.getWalkingSpeed(), common.walkingSpeed()), tolerance(settings, common.shimTolerance()));
+                    own(settings.getWalkingSpeed(), common.walkingSpeed()), tolerance(settings, common.shimTolerance()),
+                    friction(settings, common.friction()));
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException("the settings of the shop cannot be used: " + e.getMessage(), e);
         }
@@ -41,6 +42,12 @@ final class SettingsImporter {
     private static SettingsFacts.ShimTolerance tolerance(Settings settings, SettingsFacts.ShimTolerance common) {
         return new SettingsFacts.ShimTolerance(own(settings.getStoringTolerance(), common.storing()),
                 own(settings.getWorkingTolerance(), common.working()), own(settings.getWeldingTolerance(), common.welding()));
+    }
+
+    /** Returns the range; where the shop names one end only, the usual value is the other unless it lies beyond. */
+    private static SettingsFacts.Friction friction(Settings settings, SettingsFacts.Friction common) {
+        double low = own(settings.getFrictionLow(), Math.min(common.low(), own(settings.getFrictionHigh(), common.low())));
+        return new SettingsFacts.Friction(low, own(settings.getFrictionHigh(), Math.max(common.high(), low)));
     }
 
     private static double own(Measured measured, double common) {

@@ -34,8 +34,6 @@ public record Support(String contactId, String name, Vec3 onCar, Vec3 inCarrier,
         Optional<LiftPointFacts> liftPoint, Holder holder, Optional<StockFacts.Pad> pad, double compliance, boolean complianceAssumed,
         double gap, GapFrom gapFrom, Optional<ShimStackFacts> shims) {
 
-    /** Friction of a pad on painted steel: common practice, no source. */
-    public static final double FRICTION = 0.3;
     /** Rise of the push below which a support is a stop at the side and holds nothing up: it leans by more than 60 degrees. */
     private static final double STOP_AT_THE_SIDE = 0.5;
 

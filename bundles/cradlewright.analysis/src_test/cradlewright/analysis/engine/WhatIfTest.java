@@ -210,7 +210,7 @@ class WhatIfTest {
         ShopSnapshot shop = shop(fact("a", "x", null));
         engine.update(shop);
         SettingsFacts heavier = new SettingsFacts(200, 400, 800, 1.5, 0.1, 1.4, 0.005, 0.003, 0.01, 1.1,
-                SettingsFacts.commonPractice().shimTolerance());
+                SettingsFacts.commonPractice().shimTolerance(), SettingsFacts.commonPractice().friction());
         assertEquals(601, engine.read(new ThenKey("me", Change.of(heavier)), Progress.NONE));
         assertEquals(361, engine.read(new TotalKey(), Progress.NONE));
     }

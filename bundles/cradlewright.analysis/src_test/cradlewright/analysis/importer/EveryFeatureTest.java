@@ -52,8 +52,6 @@ class EveryFeatureTest {
             "Place.position",
             "Placement.heading",
             "Placement.position",
-            "Settings.frictionHigh",
-            "Settings.frictionLow",
             "ShimType.material",
             "Shop.id",
             "Shop.units",

@@ -38,8 +38,22 @@ class SettingsImporterTest {
         settings.setWorkingTolerance(Measured.parse("1.5 mm", Dimension.LENGTH));
         assertEquals(new SettingsFacts(100, COMMON.leanForce(), COMMON.barForce(), COMMON.requiredRatio(), COMMON.tightMargin(),
                 COMMON.jointFactor(), COMMON.step(), COMMON.unevenness(), COMMON.slope(), COMMON.walkingSpeed(),
-                new SettingsFacts.ShimTolerance(COMMON.shimTolerance().storing(), 0.0015, COMMON.shimTolerance().welding())),
+                new SettingsFacts.ShimTolerance(COMMON.shimTolerance().storing(), 0.0015, COMMON.shimTolerance().welding()), COMMON.friction()),
                 SettingsImporter.settings(settings));
+    }
+
+    @Test
+    void oneEndOfTheFrictionTakesTheOtherAlongWhereItMust() {
+        settings.setFrictionLow(Measured.parse("0.2", Dimension.RATIO));
+        assertEquals(new SettingsFacts.Friction(0.2, 0.3), SettingsImporter.settings(settings).friction());
+        settings.setFrictionLow(Measured.parse("0.4", Dimension.RATIO));
+        assertEquals(new SettingsFacts.Friction(0.4, 0.4), SettingsImporter.settings(settings).friction());
+        settings.setFrictionHigh(Measured.parse("0.5", Dimension.RATIO));
+        assertEquals(new SettingsFacts.Friction(0.4, 0.5), SettingsImporter.settings(settings).friction());
+        settings.setFrictionLow(null);
+        settings.setFrictionHigh(Measured.parse("0.25", Dimension.RATIO));
+        assertEquals(new SettingsFacts.Friction(0.25, 0.25), SettingsImporter.settings(settings).friction());
+        refused(Settings::setFrictionLow, "2.1", Dimension.RATIO, "friction");
     }
 
     @Test

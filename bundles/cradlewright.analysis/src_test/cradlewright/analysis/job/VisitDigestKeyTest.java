@@ -128,7 +128,7 @@ class VisitDigestKeyTest {
         SettingsFacts usual = SettingsFacts.commonPractice();
         assertNotEquals(AS_IT_WAS, digest(shop -> shop.settings = new SettingsFacts(80, usual.leanForce(), usual.barForce(),
                 usual.requiredRatio(), usual.tightMargin(), usual.jointFactor(), usual.step(), usual.unevenness(), usual.slope(),
-                usual.walkingSpeed(), usual.shimTolerance())));
+                usual.walkingSpeed(), usual.shimTolerance(), usual.friction())));
     }
 
     @Test

@@ -521,7 +521,8 @@ class LoadsKeyTest {
     private static SettingsFacts heavier(double person) {
         SettingsFacts common = SettingsFacts.commonPractice();
         return new SettingsFacts(person, common.leanForce(), common.barForce(), common.requiredRatio(), common.tightMargin(),
-                common.jointFactor(), common.step(), common.unevenness(), common.slope(), common.walkingSpeed(), common.shimTolerance());
+                common.jointFactor(), common.step(), common.unevenness(), common.slope(), common.walkingSpeed(), common.shimTolerance(),
+                common.friction());
     }
 
     @Test

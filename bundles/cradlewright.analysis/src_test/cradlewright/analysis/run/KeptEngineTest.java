@@ -160,7 +160,7 @@ class KeptEngineTest {
     private static ShopSnapshot snapshot(long number, ShopState state, Map<String, Fact> facts) {
         SettingsFacts s = SettingsFacts.commonPractice();
         SettingsFacts settings = new SettingsFacts(s.personMass(), s.leanForce(), s.barForce(), s.requiredRatio(), s.tightMargin(),
-                state.jointFactor, s.step(), s.unevenness(), s.slope(), s.walkingSpeed(), s.shimTolerance());
+                state.jointFactor, s.step(), s.unevenness(), s.slope(), s.walkingSpeed(), s.shimTolerance(), s.friction());
         return new ShopSnapshot(number, "yard", settings, VisitShop.TODAY, facts);
     }
 

@@ -79,7 +79,7 @@ public final class FullShop {
         Class<?> java = type.getInstanceClass();
         if (java == Measured.class) {
             String dimension = EcoreUtil.getAnnotation(type, "urn:cradlewright:rules", "dimension");
-            double number = attribute.getName().equals("tightMargin") ? 0.2 : 1.25;
+            double number = List.of("tightMargin", "frictionLow").contains(attribute.getName()) ? 0.2 : 1.25;
             return Measured.of(number, Dimension.valueOf(dimension).stored());
         }
         if (java == Position.class) {

@@ -177,6 +177,7 @@ public final class SupportShop {
     private Optional<Value> torsion = Optional.empty();
     private final List<PartFacts> more = new ArrayList<>();
     private Optional<String> lift = Optional.empty();
+    private SettingsFacts settings = SettingsFacts.commonPractice();
 
     /** Starts a shop whose shell is carried that way. */
     public SupportShop(CarrierKind kind) {
@@ -231,6 +232,12 @@ public final class SupportShop {
         return this;
     }
 
+    /** Says what friction the shop has settled for pads. */
+    public SupportShop friction(double low, double high) {
+        settings = settings.withFriction(new SettingsFacts.Friction(low, high));
+        return this;
+    }
+
     /** Adds gear or stock. */
     public SupportShop has(Fact fact) {
         gear.put(fact.id(), fact);
@@ -282,7 +289,7 @@ public final class SupportShop {
         if (kind == CarrierKind.DOLLY) {
             facts.put("dolly", dolly());
         }
-        return new ShopSnapshot(1, "Shop", SettingsFacts.commonPractice(), TODAY, facts);
+        return new ShopSnapshot(1, "Shop", settings, TODAY, facts);
     }
 
     /** A rigid dolly with a fixture under each support and a castor at each of four corners far out. */

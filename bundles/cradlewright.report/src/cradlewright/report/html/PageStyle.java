@@ -1,8 +1,8 @@
 package cradlewright.report.html;
 
 /**
- * How the page looks: on a light screen, on a dark one, and in black on white on paper, where many printers and browsers leave out
- * backgrounds, so that there a verdict is told by its word and its border alone. Contrast of every text at least 4.5 to 1 (WCAG 2.2, 1.4.3).
+ * How the page looks: on a light screen, on a dark one, and in black on white on paper. Many printers and browsers leave out backgrounds,
+ * so there a verdict is told by its word and its border alone. Contrast of every text at least 4.5 to 1 (WCAG 2.2, 1.4.3).
  */
 final class PageStyle {
 

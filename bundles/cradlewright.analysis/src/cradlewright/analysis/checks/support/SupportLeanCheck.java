@@ -12,6 +12,7 @@ import cradlewright.analysis.checks.LoadedVisitCheck;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.Hold;
+import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.load.Carried;
 import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.standing.Standing;
@@ -26,6 +27,8 @@ import java.util.List;
  * sideways as along their push (common practice, no source).
  */
 public final class SupportLeanCheck extends LoadedVisitCheck {
+
+    private static final String FRICTION = "friction, settled by the shop or common practice, no source";
 
     /** Creates the check. */
     public SupportLeanCheck() {
@@ -50,19 +53,19 @@ public final class SupportLeanCheck extends LoadedVisitCheck {
         for (Support support : standing.supports()) {
             if (asked(support)) {
                 rest.support(support.contactId()).ifPresent(carried -> findings.add(judge(support, carried, standing, subject,
-                        settings(reader).tightMargin())));
+                        settings(reader))));
             }
         }
         return findings;
     }
 
-    private Finding judge(Support support, Carried carried, Standing standing, Subject subject, double margin) {
-        double grip = Support.FRICTION * Math.max(0, carried.force());
+    private Finding judge(Support support, Carried carried, Standing standing, Subject subject, SettingsFacts settings) {
+        double grip = settings.friction().low() * Math.max(0, carried.force());
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation("at rest")
-                .input("friction", Amount.ratio(Support.FRICTION), "common practice, no source")
+                .input("friction", Amount.ratio(settings.friction().low()), "least that the shop has settled, else common practice, no source")
                 .input("carries along its push, masses as listed", Amount.force(carried.force()), "worked out")
-                .against(Amount.force(carried.shear()), Amount.force(grip), "friction, common practice, no source");
-        Verdict verdict = Verdict.of(carried.shear(), grip, margin);
+                .against(Amount.force(carried.shear()), Amount.force(grip), FRICTION);
+        Verdict verdict = Verdict.of(carried.shear(), grip, settings.tightMargin());
         if (verdict != Verdict.STOP) {
             return finding.say(verdict, "Friction holds it on its face.");
         }

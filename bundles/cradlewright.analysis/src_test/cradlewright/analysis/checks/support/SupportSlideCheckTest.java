@@ -48,6 +48,19 @@ class SupportSlideCheckTest {
     }
 
     @Test
+    void theShopsOwnFrictionDecidesAtItsLowEnd() {
+        // 3000 N: 266.7 N against 0.25 * 1000 = 250 N here, and 800 N against 750 N in all; at 0.35 it is 1050 N.
+        SupportShop shop = shop(3000, Hold.RESTS).friction(0.25, 0.35);
+        Finding stop = first(shop);
+        assertEquals(Verdict.STOP, stop.verdict());
+        assertEquals(250, stop.capacity().orElseThrow().si(), 0.01);
+        assertTrue(stop.remedies().stream().anyMatch(remedy -> remedy.words().contains("spring balance")), stop.remedies()::toString);
+        assertTrue(first(shop.friction(0.25, 0.26)).remedies().stream().noneMatch(remedy -> remedy.words().contains("spring balance")));
+        // 2600 N held no more at 0.3; at 0.35 it is 266.7 N against 303.3 N.
+        assertEquals(Verdict.HOLDS, first(shop(2600, Hold.RESTS).friction(0.35, 0.35)).verdict());
+    }
+
+    @Test
     void aPinHoldsTheRest() {
         List<Finding> findings = shop(2600, Hold.PINNED).ask(new SupportSlideCheck());
         assertEquals(List.of("A", "B"), findings.stream().map(Finding::objectName).toList());
