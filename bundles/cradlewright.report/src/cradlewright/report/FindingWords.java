@@ -80,6 +80,16 @@ public final class FindingWords {
         };
     }
 
+    /** Returns what to do first about a finding: find out what is missing, else what is known to help, else advice; may be empty. */
+    public static String first(Finding finding) {
+        if (!finding.missing().isEmpty()) {
+            return "find out: " + finding.missing().get(0);
+        }
+        return Stream.of(Remedy.Proof.MENDS, Remedy.Proof.ALONE, Remedy.Proof.ADVICE, Remedy.Proof.UNTRIED, Remedy.Proof.NONE)
+                .flatMap(proof -> finding.remedies().stream().filter(remedy -> remedy.proof() == proof)).findFirst()
+                .map(remedy -> remedy(finding, remedy)).orElse("");
+    }
+
     private static String harms(Finding finding, List<Harm> harms) {
         List<String> gravest = harms.stream().sorted(Comparator.comparing(Harm::verdict).reversed()).map(harm -> harm(finding,
                 harm)).distinct()

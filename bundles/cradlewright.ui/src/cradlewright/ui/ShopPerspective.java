@@ -2,6 +2,7 @@ package cradlewright.ui;
 
 import cradlewright.ui.history.HistoryView;
 import cradlewright.ui.navigator.ShopView;
+import cradlewright.ui.warnings.WarningsView;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
@@ -22,10 +23,12 @@ public final class ShopPerspective implements IPerspectiveFactory {
     public void createInitialLayout(IPageLayout layout) {
         layout.addView(ShopView.ID, IPageLayout.LEFT, LEFT_SHARE, layout.getEditorArea());
         IFolderLayout below = layout.createFolder(BELOW, IPageLayout.BOTTOM, UPPER_SHARE, layout.getEditorArea());
+        below.addView(WarningsView.ID);
         below.addView(IPageLayout.ID_PROBLEM_VIEW);
         below.addView(IPageLayout.ID_PROP_SHEET);
         below.addView(HistoryView.ID);
         layout.addShowViewShortcut(ShopView.ID);
+        layout.addShowViewShortcut(WarningsView.ID);
         layout.addShowViewShortcut(IPageLayout.ID_PROBLEM_VIEW);
         layout.addShowViewShortcut(IPageLayout.ID_PROP_SHEET);
         layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);

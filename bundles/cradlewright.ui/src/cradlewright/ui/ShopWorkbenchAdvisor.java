@@ -4,6 +4,7 @@ import cradlewright.ui.command.ShopOpening;
 import cradlewright.ui.history.UndoRedo;
 import cradlewright.ui.problems.ShopMarkers;
 import cradlewright.ui.shop.WorkingShop;
+import cradlewright.ui.start.StartPages;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -59,6 +60,7 @@ final class ShopWorkbenchAdvisor extends WorkbenchAdvisor {
         IWorkbench workbench = getWorkbenchConfigurer().getWorkbench();
         UndoRedo.install(workbench);
         WorkingShop.addOpenListener(new ShopMarkers());
+        StartPages.install(workbench);
         words.stream().filter(word -> !word.startsWith("-")).findFirst()
                 .ifPresent(word -> ShopOpening.open(workbench.getActiveWorkbenchWindow(), Path.of(word)));
     }

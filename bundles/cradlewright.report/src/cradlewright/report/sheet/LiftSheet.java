@@ -10,7 +10,6 @@ import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.Fact;
 import cradlewright.analysis.load.Carried;
 import cradlewright.mechanics.formula.Constants;
-import cradlewright.report.Alike;
 import cradlewright.report.BalanceWords;
 import cradlewright.report.UnitSystem;
 import java.util.ArrayList;
@@ -37,12 +36,8 @@ public final class LiftSheet {
                 BalanceWords.along(at.x(), units) + ", " + BalanceWords.across(at.y(), units)));
         stop(answer.findings(), out);
         shares(question, answer, out);
-        List<Finding> told = answer.findings().stream().filter(finding -> finding.verdict() != Verdict.HOLDS)
-                .sorted((a, b) -> b.verdict().compareTo(a.verdict())).toList();
-        if (!told.isEmpty()) {
-            out.title("What there is to say about it");
-            Alike.gather(told).forEach(alike -> ReasonRows.add(out, alike, units));
-        }
+        out.title("What there is to say about it");
+        ReasonRows.addAll(out, answer.findings(), units);
         CautionLines.add(out, List.of(CARE), answer.findings());
         return out.build();
     }

@@ -1,9 +1,12 @@
 package cradlewright.report.sheet;
 
 import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Verdict;
 import cradlewright.report.Alike;
 import cradlewright.report.FindingWords;
 import cradlewright.report.UnitSystem;
+import java.util.Comparator;
+import java.util.List;
 
 /** The rows below an answer within a longer sheet. */
 final class ReasonRows {
@@ -11,8 +14,17 @@ final class ReasonRows {
     private ReasonRows() {
     }
 
+    /** Adds answers, gravest first; those that hold are only counted. */
+    static void addAll(SheetBuilder out, List<Finding> findings, UnitSystem units) {
+        List<Finding> told = findings.stream().filter(finding -> finding.verdict() != Verdict.HOLDS)
+                .sorted(Comparator.comparing(Finding::verdict).reversed()).toList();
+        Alike.gather(told).forEach(alike -> add(out, alike, units));
+        int held = findings.size() - told.size();
+        out.row(Verdict.HOLDS.word(), held == 0 ? "" : held == 1 ? "one answer" : held + " answers");
+    }
+
     /** Adds verdict and reason of alike answers with everything below. */
-    static void add(SheetBuilder out, Alike alike, UnitSystem units) {
+    private static void add(SheetBuilder out, Alike alike, UnitSystem units) {
         out.row(alike.first().verdict().word(), alike.reason());
         addBelow(out, alike, "numbers", units);
     }

@@ -2,7 +2,6 @@ package cradlewright.report.sheet;
 
 import cradlewright.analysis.check.Amount;
 import cradlewright.analysis.check.Finding;
-import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.facts.Condition;
 import cradlewright.analysis.facts.FixtureFacts;
 import cradlewright.analysis.facts.Hold;
@@ -19,7 +18,6 @@ import cradlewright.analysis.lookup.SupportLoads;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.analysis.standing.Support;
 import cradlewright.mechanics.geometry.Vec3;
-import cradlewright.report.Alike;
 import cradlewright.report.BalanceWords;
 import cradlewright.report.UnitSystem;
 import java.util.HashSet;
@@ -131,10 +129,7 @@ public final class SupportSheet {
             out.row("answers", "being worked out");
             return;
         }
-        List<Finding> open = about.stream().filter(finding -> finding.verdict() != Verdict.HOLDS).toList();
-        Alike.gather(open).forEach(alike -> ReasonRows.add(out, alike, units));
-        int held = about.size() - open.size();
-        out.row(Verdict.HOLDS.word(), held == 0 ? "" : held == 1 ? "one answer about it" : held + " answers about it");
+        ReasonRows.addAll(out, about, units);
         if (about.isEmpty()) {
             out.row("answers", "no question was asked about it alone");
         }

@@ -110,7 +110,7 @@ class SupportSheetTest {
         assertSays(text(true, Optional.empty()), "answers being worked out");
         // The made-up answers are about 1L: one of each.
         String told = text(true, Optional.of(Answers.all()));
-        assertSays(told, "STOP 1L: It gives way & falls.", "CAN'T SAY 1L: Nobody knows.", "TIGHT 1L: Close.", "HOLDS one answer about it", "Cautions");
+        assertSays(told, "STOP 1L: It gives way & falls.", "CAN'T SAY 1L: Nobody knows.", "TIGHT 1L: Close.", "HOLDS one answer", "Cautions");
         assertTrue(told.indexOf("STOP") < told.indexOf("TIGHT"), told);
     }
 

@@ -7,6 +7,7 @@ import cradlewright.ui.Messages;
 import cradlewright.ui.look.VerdictLook;
 import cradlewright.ui.shop.Saveables;
 import cradlewright.ui.shop.ShowsObject;
+import cradlewright.ui.shop.StateWords;
 import cradlewright.ui.shop.WorkingShop;
 import cradlewright.ui.shop.WorkingShopListener;
 import cradlewright.ui.words.Nouns;
@@ -130,12 +131,8 @@ public final class FilePage extends EditorPart implements ISaveablesSource, Show
         }
         List<Finding> findings = shop.state() == WorkingShop.State.HELD_BACK ? List.of() : about();
         table.setInput(findings);
-        line.setText(switch (shop.state()) {
-            case CURRENT -> findings.isEmpty() ? Messages.File_nothing : "";
-            case WORKING_OUT -> shop.answers().isPresent() ? Messages.Checking_again : Messages.Checking_first;
-            case STOPPED -> Messages.Checking_stopped;
-            case HELD_BACK -> shop.heldBack();
-        });
+        boolean nothing = shop.state() == WorkingShop.State.CURRENT && findings.isEmpty();
+        line.setText(nothing ? Messages.File_nothing : StateWords.of(shop));
         line.getParent().layout();
     }
 

@@ -5,10 +5,12 @@ import cradlewright.model.io.FileKind;
 import cradlewright.model.io.ShopFile;
 import cradlewright.ui.Messages;
 import cradlewright.ui.edit.Deleting;
+import cradlewright.ui.look.ColumnTree;
 import cradlewright.ui.look.Picture;
 import cradlewright.ui.shop.OpenShopListener;
 import cradlewright.ui.shop.Saveables;
 import cradlewright.ui.shop.ShopEditors;
+import cradlewright.ui.shop.StateWords;
 import cradlewright.ui.shop.WorkingShop;
 import cradlewright.ui.shop.WorkingShopListener;
 import java.util.List;
@@ -95,11 +97,11 @@ public final class ShopView extends ViewPart implements ISaveablesSource, ISavea
         line = new Label(page, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).indent(4, 2).exclude(true).applyTo(line);
         verdicts = new VerdictLabels(page);
-        TwoColumnTree filtered = new TwoColumnTree(page, new NameFilter(verdicts));
+        ColumnTree filtered = new ColumnTree(page, new NameFilter(verdicts), SWT.MULTI);
         filtered.setInitialText(Messages.Navigator_filter);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(filtered);
         tree = filtered.getViewer();
-        filtered.addWide(new ShopLabels()).setEditingSupport(new Renaming(tree));
+        filtered.addWide(new ShopLabels(), 1).setEditingSupport(new Renaming(tree));
         filtered.addNarrow(verdicts, VERDICT_WIDTH);
         ColumnViewerToolTipSupport.enableFor(tree);
         tree.setContentProvider(rows);
@@ -218,21 +220,12 @@ public final class ShopView extends ViewPart implements ISaveablesSource, ISavea
     @Override
     public void answered() {
         verdicts.update(shop);
-        String words = shop.map(ShopView::words).orElse("");
+        String words = shop.map(StateWords::of).orElse("");
         line.setText(words);
         ((GridData) line.getLayoutData()).exclude = words.isEmpty();
         line.setVisible(!words.isEmpty());
         full.layout();
         tree.refresh();
-    }
-
-    private static String words(WorkingShop shop) {
-        return switch (shop.state()) {
-            case CURRENT -> "";
-            case WORKING_OUT -> shop.answers().isPresent() ? Messages.Checking_again : Messages.Checking_first;
-            case STOPPED -> Messages.Checking_stopped;
-            case HELD_BACK -> shop.heldBack();
-        };
     }
 
     @Override

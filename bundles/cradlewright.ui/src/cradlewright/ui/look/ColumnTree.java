@@ -1,4 +1,4 @@
-package cradlewright.ui.navigator;
+package cradlewright.ui.look;
 
 import org.eclipse.jface.layout.TreeColumnLayout;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
@@ -12,15 +12,21 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.dialogs.FilteredTree;
 import org.eclipse.ui.dialogs.PatternFilter;
 
-/** A tree below a field that filters it, with names in one column and verdicts in a narrow second one. */
-final class TwoColumnTree extends FilteredTree {
+/** A tree below a field that filters it, with columns of which some take what room there is and others are narrow. */
+public final class ColumnTree extends FilteredTree {
 
     private static final int LEAST_NAME = 120;
 
     private TreeColumnLayout columns;
 
-    TwoColumnTree(Composite parent, PatternFilter filter) {
-        super(parent, SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL | SWT.FULL_SELECTION, filter, true, true);
+    /**
+     * Makes the tree.
+     *
+     * @param filter lets rows through by the words in the field
+     * @param selection {@link SWT#SINGLE} or {@link SWT#MULTI}
+     */
+    public ColumnTree(Composite parent, PatternFilter filter, int selection) {
+        super(parent, selection | SWT.H_SCROLL | SWT.V_SCROLL | SWT.FULL_SELECTION, filter, true, true);
     }
 
     @Override
@@ -31,13 +37,13 @@ final class TwoColumnTree extends FilteredTree {
         return tree;
     }
 
-    /** Adds the column that takes what room there is. */
-    TreeViewerColumn addWide(ColumnLabelProvider labels) {
-        return add(labels, new ColumnWeightData(1, LEAST_NAME));
+    /** Adds a column that takes its share of what room there is. */
+    public TreeViewerColumn addWide(ColumnLabelProvider labels, int share) {
+        return add(labels, new ColumnWeightData(share, LEAST_NAME));
     }
 
     /** Adds a column of a fixed width. */
-    TreeViewerColumn addNarrow(ColumnLabelProvider labels, int width) {
+    public TreeViewerColumn addNarrow(ColumnLabelProvider labels, int width) {
         return add(labels, new ColumnPixelData(width));
     }
 

@@ -1,0 +1,2 @@
+/** Tests of sheets as text. */
+package cradlewright.ui.sheet;

@@ -1,0 +1,2 @@
+/** Tests of the lines of the start page. */
+package cradlewright.ui.start;

@@ -1,0 +1,2 @@
+/** Tests of gathering answers. */
+package cradlewright.ui.warnings;
