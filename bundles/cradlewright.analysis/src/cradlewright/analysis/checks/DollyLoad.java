@@ -18,6 +18,8 @@ import cradlewright.mechanics.formula.Constants;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
+import cradlewright.mechanics.mass.MassPoint;
+import cradlewright.mechanics.mass.MassUncertainty;
 import cradlewright.mechanics.tipping.SupportKind;
 import cradlewright.mechanics.tipping.SupportPolygon;
 import java.util.ArrayList;
@@ -29,16 +31,10 @@ import java.util.Optional;
  *
  * @param dolly the dolly
  * @param wheels its castors, those without a place left out
- * @param carriedMass mass of what it carries, kg
- * @param carriedHigh the same at its upper end, kg
- * @param mass of both together, kg
- * @param massHigh the same at its upper end, kg
- * @param balance common balance point, m
- * @param give how far the balance point may lie off along each axis, 19 times in 20, m
+ * @param carried what it carries
+ * @param both dolly and load together
  */
-public record DollyLoad(DollyFacts dolly, List<Wheel> wheels, double carriedMass, double carriedHigh, double mass,
-        double massHigh,
-        Vec3 balance, Vec3 give) {
+public record DollyLoad(DollyFacts dolly, List<Wheel> wheels, EstimatedBalance carried, EstimatedBalance both) {
 
     /**
      * A castor with a place.
@@ -63,6 +59,9 @@ public record DollyLoad(DollyFacts dolly, List<Wheel> wheels, double carriedMass
         if (weight.estimate().isEmpty() && missing.isEmpty()) {
             missing.add("the mass of what is carried");
         }
+        if (weight.estimate().filter(estimate -> estimate.expanded(Quantity.MASS) >= estimate.balance().mass()).isPresent()) {
+            missing.add("what is carried, weighed: by its give or take it could weigh nothing");
+        }
         DollyFacts dolly = standing.dolly().orElseThrow();
         if (dolly.mass().isEmpty() || dolly.balancePoint().isEmpty()) {
             missing.addAll(body(dolly, reader).missing());
@@ -72,29 +71,14 @@ public record DollyLoad(DollyFacts dolly, List<Wheel> wheels, double carriedMass
 
     /** Returns dolly and load as one; throws NoSuchElementException when something of {@link #missing} is missing. */
     public static DollyLoad of(Standing standing, Reader reader) {
-        EstimatedBalance carried = reader.read(new WeightKey(standing.car().id(), standing.visit().id())).estimate()
-                .orElseThrow();
+        EstimatedBalance carried = Carriers.toCarrier(reader.read(new WeightKey(standing.car().id(), standing.visit().id())).estimate()
+                .orElseThrow(), standing.setup());
         DollyFacts dolly = standing.dolly().orElseThrow();
         DollyBody body = body(dolly, reader);
-        double mass = carried.balance().mass();
-        double more = carried.expanded(Quantity.MASS);
-        double total = mass + body.mass();
-        Vec3 on = Carriers.toCarrier(carried.balance().point(), standing.setup());
-        Vec3 own = body.centre().orElse(on);
-        Vec3 balance = on.times(mass / total).plus(own.times(body.mass() / total));
-        double ownMore = dolly.mass().map(Value::u).orElse(0.0) * Value.COVERAGE;
-        // A mass that is off moves the common balance point along the line between both.
-        double slide = (more * body.mass() + ownMore * mass) / (total * total);
-        Vec3 apart = on.minus(own);
-        double c = Math.abs(Math.cos(standing.setup().heading()));
-        double s = Math.abs(Math.sin(standing.setup().heading()));
-        double x = carried.expanded(Quantity.X);
-        double y = carried.expanded(Quantity.Y);
-        double share = mass / total;
-        Vec3 give = new Vec3(share * (c * x + s * y) + slide * Math.abs(apart.x()), share * (s * x + c * y)
-                + slide * Math.abs(apart.y()),
-                share * carried.expanded(Quantity.Z) + slide * Math.abs(apart.z()));
-        return new DollyLoad(dolly, wheels(dolly, reader), mass, mass + more, total, total + more + ownMore, balance, give);
+        Vec3 own = body.centre().orElse(carried.balance().point());
+        MassPoint empty = new MassPoint(body.mass(), own, dolly.mass().map(Value::u).orElse(0.0), Vec3.ZERO, MassPoint.NO_COMMON_SCALE);
+        EstimatedBalance both = empty.mass() > 0 ? MassUncertainty.with(carried, empty) : carried;
+        return new DollyLoad(dolly, wheels(dolly, reader), carried, both);
     }
 
     private static DollyBody body(DollyFacts dolly, Reader reader) {
@@ -148,14 +132,24 @@ public record DollyLoad(DollyFacts dolly, List<Wheel> wheels, double carriedMass
         return SupportPolygon.of(points).kind() == SupportKind.AREA;
     }
 
-    /** Returns the weight with the masses as listed, N. */
-    public double weight() {
-        return mass * Constants.GRAVITY;
+    /** Returns the common balance point with the masses as listed, m. */
+    public Vec3 balance() {
+        return both.balance().point();
+    }
+
+    /** Returns the mass of both at its upper end, kg. */
+    public double massHigh() {
+        return both.balance().mass() + both.expanded(Quantity.MASS);
+    }
+
+    /** Returns the mass of what is carried at its upper end, kg. */
+    public double carriedHigh() {
+        return carried.balance().mass() + carried.expanded(Quantity.MASS);
     }
 
     /** Returns the weight at its upper end, N. */
     public double weightHigh() {
-        return massHigh * Constants.GRAVITY;
+        return massHigh() * Constants.GRAVITY;
     }
 
     /** Tells whether every castor swivels, so that the dolly rolls sideways as well. */

@@ -101,7 +101,7 @@ final class ContactSetting {
 
     ContactSetting(Reader reader, Standing standing, Weight weight, EstimatedBalance carried, SettingKey key) {
         this.standing = standing;
-        this.carried = carried;
+        this.carried = Carriers.toCarrier(carried, standing.setup());
         this.key = key;
         this.props = standing.fittedProps();
         this.supports = standing.supports();
@@ -157,6 +157,7 @@ final class ContactSetting {
         return frame.orElseThrow().times(ownFactor * situation.weightFactor()).result(solution, DOLLY);
     }
 
+    /** Returns mass and balance point of what is carried, in the axes of the carrier. */
     EstimatedBalance carried() {
         return carried;
     }
@@ -203,7 +204,7 @@ final class ContactSetting {
 
     /** Returns where the balance point of what is carried lies, in the axes of the carrier. */
     Vec3 balance() {
-        return Carriers.toCarrier(carried.balance().point(), standing.setup());
+        return carried.balance().point();
     }
 
     /**

@@ -9,10 +9,16 @@ import cradlewright.mechanics.contact.SolveStatus;
 import cradlewright.mechanics.coupled.Body;
 import cradlewright.mechanics.coupled.CoupledProblem;
 import cradlewright.mechanics.coupled.TippingQuestions;
+import cradlewright.mechanics.coupled.TippingQuestions.Answer;
 import cradlewright.mechanics.frame.ForceMoment;
+import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.mass.Balance;
+import cradlewright.mechanics.mass.EstimatedBalance;
+import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -38,37 +44,72 @@ public record TipKey(String carId, String visitId) implements Key<List<TipAnswer
             // Tipping takes no heed of gaps, so a castor in a hole changes nothing there.
             if (situation.push().isPresent() && situation.loweredCastor().isEmpty()) {
                 if (setting.isEmpty() || !setting.get().missing().isEmpty()) {
-                    answers.add(new TipAnswer(situation, TipAnswer.Question.ON_SUPPORTS, false, 0, false, ""));
+                    answers.add(new TipAnswer(situation, TipAnswer.Question.ON_SUPPORTS, false, 0, 0, false, ""));
                 } else {
-                    ask(situation, standing.get(), setting.get(), answers);
+                    ask(situation, setting.get(), answers);
                 }
             }
         }
         return List.copyOf(answers);
     }
 
-    private static void ask(Situation situation, Standing standing, ContactSetting setting, List<TipAnswer> answers) {
+    private static void ask(Situation situation, ContactSetting setting, List<TipAnswer> answers) {
         // The push is what is laid on, so the steadying load stands without it.
         CoupledProblem problem = setting.problem(Situation.atRest());
-        TippingQuestions questions = new TippingQuestions(problem);
         Situation.Push push = situation.push().orElseThrow();
         ForceMoment action = Body.force(push.at(), push.force());
-        answers.add(answer(situation, TipAnswer.Question.ON_SUPPORTS, questions.onItsSupports(ContactSetting.SHELL, action), standing,
-                setting));
+        answers.add(answer(situation, TipAnswer.Question.ON_SUPPORTS, questions -> questions.onItsSupports(ContactSetting.SHELL, action),
+                problem, setting));
         if (setting.hasDolly() && setting.restsBeyondAPin()) {
-            answers.add(new TipAnswer(situation, TipAnswer.Question.ON_FLOOR, false, 0, false, ""));
+            answers.add(new TipAnswer(situation, TipAnswer.Question.ON_FLOOR, false, 0, 0, false, ""));
         } else if (setting.hasDolly()) {
-            answers.add(answer(situation, TipAnswer.Question.ON_FLOOR, questions.onTheFloor(action, setting.pivots()), standing, setting));
+            answers.add(answer(situation, TipAnswer.Question.ON_FLOOR, questions -> questions.onTheFloor(action, setting.pivots()),
+                    problem, setting));
         }
     }
 
-    private static TipAnswer answer(Situation situation, TipAnswer.Question question, TippingQuestions.Answer answer, Standing standing,
-            ContactSetting setting) {
-        boolean answered = answer.status() == SolveStatus.OK || answer.status() == SolveStatus.NO_EQUILIBRIUM;
-        return new TipAnswer(situation, question, answered, answer.lambda(), answer.standsWithoutAction(), over(answer, setting));
+    private static TipAnswer answer(Situation situation, TipAnswer.Question question, Function<TippingQuestions, Answer> ask,
+            CoupledProblem problem, ContactSetting setting) {
+        Answer answer = ask.apply(new TippingQuestions(problem));
+        if (!found(answer)) {
+            return new TipAnswer(situation, question, false, 0, 0, false, "");
+        }
+        Optional<Answer> low = unfavourable(answer, setting.carried()).map(change -> ask.apply(new TippingQuestions(problem,
+                ContactSetting.SHELL, change)));
+        double ratio = low.map(end -> end.standsWithoutAction() ? Math.min(end.lambda(), answer.lambda()) : 0).orElse(0.0);
+        return new TipAnswer(situation, question, low.map(TipKey::found).orElse(true), answer.lambda(), ratio, answer.standsWithoutAction(),
+                over(answer, setting));
     }
 
-    private static String over(TippingQuestions.Answer answer, ContactSetting setting) {
+    private static boolean found(Answer answer) {
+        return answer.status() == SolveStatus.OK || answer.status() == SolveStatus.NO_EQUILIBRIUM;
+    }
+
+    /**
+     * Returns by how much the load of what is carried differs at the end of its give or take that helps the motion most: the weight does
+     * work m g times how far the motion raises the balance point. Nothing when the mass is so little known that it may be none. Of a
+     * motion that turns about no level axis only the weight counts.
+     */
+    private static Optional<ForceMoment> unfavourable(Answer answer, EstimatedBalance carried) {
+        if (carried.expanded(Quantity.MASS) >= carried.balance().mass()) {
+            return Optional.empty();
+        }
+        FallMotion motion = answer.motion();
+        Balance listed = carried.balance();
+        Balance worst = carried.worst(-1, Vec3.ZERO);
+        if (motion.kind() == FallMotion.Kind.TIPS) {
+            Vec3 turn = motion.direction();
+            double rise = turn.cross(listed.point().minus(motion.axisPoint())).z();
+            worst = carried.worst(-rise, new Vec3(turn.y(), -turn.x(), 0).times(listed.mass()));
+        }
+        return Optional.of(weight(worst).plus(weight(listed).times(-1)));
+    }
+
+    private static ForceMoment weight(Balance balance) {
+        return Body.weight(balance.mass(), balance.point());
+    }
+
+    private static String over(Answer answer, ContactSetting setting) {
         if (answer.motion().kind() == FallMotion.Kind.STAYS || answer.shut().isEmpty()) {
             return "";
         }

@@ -176,6 +176,18 @@ class LoadsKeyTest {
     }
 
     @Test
+    void turningEverythingTurnsTheGiveOrTakeWithIt() {
+        // An engine that may weigh 40 kg more or less, off the middle: what it does to the mass and to the balance point goes together.
+        VisitShop shop = rectangle(-0.2, 0.05).part("engine", new Value(80, 20, Source.GUESSED), new Vec3(-0.6, 0.3, 0.4), 0);
+        shop.touches.remove(3);
+        double[] before = rest(shop).supports().stream().mapToDouble(Carried::high).toArray();
+        for (double heading : new double[] {37, 90, 180}) {
+            shop.heading = Math.toRadians(heading);
+            assertArrayEquals(before, rest(shop).supports().stream().mapToDouble(Carried::high).toArray(), 1e-6);
+        }
+    }
+
+    @Test
     void shimsThatFormAPlaneChangeNothingForARigidShell() {
         VisitShop shop = rectangle(-0.2, 0.05);
         double[] gaps = {0, 0.0004, 0.0001, 0};

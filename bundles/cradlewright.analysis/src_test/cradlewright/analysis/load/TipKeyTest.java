@@ -4,14 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cradlewright.analysis.facts.Basis;
 import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.facts.FixtureFacts;
+import cradlewright.analysis.facts.Hold;
 import cradlewright.analysis.facts.PartFacts;
 import cradlewright.analysis.facts.PropFacts;
 import cradlewright.analysis.facts.Spot;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.facts.WorkPointFacts;
 import cradlewright.analysis.testshop.SteelDolly;
 import cradlewright.analysis.testshop.VisitShop;
 import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.quantity.Source;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -28,6 +33,10 @@ class TipKeyTest {
     }
 
     private static VisitShop shop(double y, Vec3 push, Optional<PropFacts> prop) {
+        return shop(y, push, prop, Optional.empty());
+    }
+
+    private static VisitShop shop(double y, Vec3 push, Optional<PropFacts> prop, Optional<Value> boltedAtTheLeft) {
         SteelDolly dolly = new SteelDolly("dolly");
         dolly.mass = Optional.of(VisitShop.measured(90));
         dolly.balance = Optional.of(new Vec3(1.5, 0, 0.3));
@@ -39,8 +48,15 @@ class TipKeyTest {
                     .node("p2" + name, 2.4, 0.45 * side, 0.2);
             dolly.castor("castor 1" + name, "c1" + name, Optional.empty()).castor("castor 2" + name, "c2" + name, Optional.empty());
             dolly.fixture("fix1" + name, "p1" + name, Optional.empty()).fixture("fix2" + name, "p2" + name, Optional.empty());
-            shop.touch("1" + name).at(0.3, 0.45 * side, 0.8).on("fix1" + name);
-            shop.touch("2" + name).at(2.4, 0.45 * side, 0.8).on("fix2" + name);
+            VisitShop.Touch front = shop.touch("1" + name).at(0.3, 0.45 * side, 0.8).on("fix1" + name);
+            VisitShop.Touch rear = shop.touch("2" + name).at(2.4, 0.45 * side, 0.8).on("fix2" + name);
+            if (side < 0 && boltedAtTheLeft.isPresent()) {
+                dolly.fixtures.replaceAll(fixture -> fixture.id().endsWith("L") ? new FixtureFacts(fixture.id(), fixture.name(),
+                        fixture.nodeId(), fixture.on(), fixture.height(), fixture.offset(), fixture.padId(), Hold.BOLTED, fixture.boltId(),
+                        fixture.boltCount(), boltedAtTheLeft, Optional.of(Basis.RATED_LOAD), fixture.stiffness()) : fixture);
+                front.holds(Hold.BOLTED);
+                rear.holds(Hold.BOLTED);
+            }
         }
         shop.workPoints.add(new WorkPointFacts("sill", "sill", Optional.of(new Spot(new Vec3(1.3, 0, 1.3), 0)), Optional.of(push),
                 Optional.of(WorkPointFacts.Kind.LEAN)));
@@ -124,6 +140,55 @@ class TipKeyTest {
         PropFacts hung = new PropFacts("prop", "prop", Optional.of(new Vec3(1.3, 1, 0.8)), false, Optional.empty(), Optional.empty(),
                 Optional.empty());
         assertEquals(1701.077, 400 * ask(shop(0, right, Optional.of(hung)), TipAnswer.Question.ON_FLOOR).ratio(), 1e-3);
+    }
+
+    private static VisitShop uncertain(double shellU, double place, double engineU) {
+        VisitShop shop = shop(0, new Vec3(0, 1, 0));
+        shop.shellParts.clear();
+        shop.partsOn.clear();
+        return shop.part("body", new Value(240, shellU, Source.WEIGHED), new Vec3(1.3, -0.1, 1.1), place)
+                .part("engine", new Value(80, engineU, Source.WEIGHED), new Vec3(1.3, 0.3, 1.1), 0);
+    }
+
+    @Test
+    void theUnfavourableEndIsAskedAnew() {
+        // On the pads W (0.45 - y)/(1.3 - 0.8). Body 240 kg give or take 20 kg and 0.04 m, engine 80 kg give or take 6 kg: a search over
+        // what they may weigh and where the body may have its balance point.
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= 90; i++) {
+            for (int j = 0; j < 360; j++) {
+                double body = 240 + 20 * Math.cos(Math.toRadians(2 * i)) * Math.cos(Math.toRadians(j));
+                double engine = 80 + 6 * Math.cos(Math.toRadians(2 * i)) * Math.sin(Math.toRadians(j));
+                double place = -0.1 + 0.04 * Math.sin(Math.toRadians(2 * i));
+                least = Math.min(least, 9.80665 * (body * (0.45 - place) + engine * (0.45 - 0.3)) / (1.3 - 0.8));
+            }
+        }
+        TipAnswer pads = ask(uncertain(10, 0.02, 3), TipAnswer.Question.ON_SUPPORTS);
+        assertEquals(2824.315, 400 * pads.ratio(), 1e-3);
+        assertEquals(least, 400 * pads.low(), 1e-3 * least);
+        assertEquals(2824.315, 400 * ask(uncertain(0, 0, 0), TipAnswer.Question.ON_SUPPORTS).low(), 1e-3);
+    }
+
+    private static VisitShop bolted(double u) {
+        VisitShop shop = shop(0.5, new Vec3(0, 1, 0), Optional.empty(), Optional.of(VisitShop.measured(2000)));
+        shop.shellParts.clear();
+        shop.partsOn.clear();
+        return shop.part("body", new Value(320, u, Source.WEIGHED), new Vec3(1.3, 0.5, 1.1), 0);
+    }
+
+    @Test
+    void whereBoltsHoldALoadThatWouldFallTheHeavierEndCounts() {
+        // Balance point 0.5 m to the right, beyond the pads at 0.45 m; two bolts at the left pull 2000 N each 0.9 m off them. Moments
+        // about the right pads: push (2 x 2000 x 0.9 - 320 g 0.05)/(1.3 - 0.8) = 6886.187 N; 10 kg more take 10 g 0.05/0.5 off it.
+        TipAnswer heavier = ask(bolted(5), TipAnswer.Question.ON_SUPPORTS);
+        assertTrue(heavier.standsAlone());
+        assertEquals(6886.187, 400 * heavier.ratio(), 1e-3);
+        assertEquals(6886.187 - 10 * 9.80665 * 0.05 / 0.5, 400 * heavier.low(), 1e-3);
+    }
+
+    @Test
+    void aMassThatMayBeNothingHoldsNothing() {
+        assertEquals(0, ask(uncertain(200, 0, 0), TipAnswer.Question.ON_SUPPORTS).low());
     }
 
     @Test

@@ -1,6 +1,7 @@
 package cradlewright.mechanics.castor;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 
@@ -57,18 +58,24 @@ public final class SwivelLead {
      * @param balancePoint balance point, m; z is ignored
      */
     public static WorstTilt worst(List<Castor> castors, Vec3 balancePoint) {
+        return tilts(castors, balancePoint).stream().min(Comparator.comparingDouble(WorstTilt::margin)).orElseThrow();
+    }
+
+    /**
+     * Returns all tilts among which the worst one is, whatever moves the balance point a little: one for each direction in which two
+     * castors hold equally far, and those straight through one castor. Parameters as {@link #worst}.
+     */
+    public static List<WorstTilt> tilts(List<Castor> castors, Vec3 balancePoint) {
         Require.within(castors.size(), 1, CastorStates.MOST_CASTORS, "number of castors");
         Vec3 balance = new Vec3(Require.finite(balancePoint.x(), "balance point x"),
                 Require.finite(balancePoint.y(), "balance point y"), 0);
-        WorstTilt worst = null;
+        List<WorstTilt> tilts = new ArrayList<>();
         for (Vec3 direction : directions(castors, balance)) {
             double margin = castors.stream().mapToDouble(castor -> castor.axis().minus(balance).dot(direction) - castor.lead())
                     .max().orElseThrow();
-            if (worst == null || margin < worst.margin()) {
-                worst = new WorstTilt(margin, direction);
-            }
+            tilts.add(new WorstTilt(margin, direction));
         }
-        return worst;
+        return tilts;
     }
 
     private static List<Vec3> directions(List<Castor> castors, Vec3 balance) {

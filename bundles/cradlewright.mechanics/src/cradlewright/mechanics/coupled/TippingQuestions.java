@@ -41,10 +41,26 @@ public final class TippingQuestions {
     }
 
     private final CoupledProblem problem;
+    private final String changedBody;
+    private final ForceMoment change;
 
     /** Asks about the bodies, contacts and loads of a problem; compliance and gaps play no part. */
     public TippingQuestions(CoupledProblem problem) {
+        this(problem, problem.bodies().get(0).id(), ForceMoment.ZERO);
+    }
+
+    /**
+     * Asks the same with the steadying load on one body changed, for example to a mass and balance point at the end of their give or
+     * take.
+     *
+     * @param body the body
+     * @param change what comes to its load, moment about the origin
+     */
+    public TippingQuestions(CoupledProblem problem, String body, ForceMoment change) {
         this.problem = Objects.requireNonNull(problem, "problem");
+        problem.requireBody(body);
+        this.changedBody = body;
+        this.change = Objects.requireNonNull(change, "change");
     }
 
     /**
@@ -88,7 +104,7 @@ public final class TippingQuestions {
     }
 
     private Answer locked(Set<String> moving, ForceMoment action, List<Pivot> pivots) {
-        ForceMoment loads = problem.loadsOf(moving);
+        ForceMoment loads = moving.contains(changedBody) ? problem.loadsOf(moving).plus(change) : problem.loadsOf(moving);
         List<Contact> around = problem.around(moving);
         List<String> ids = new ArrayList<>();
         List<Boolean> normals = new ArrayList<>();

@@ -2,6 +2,7 @@ package cradlewright.mechanics.mass;
 
 import cradlewright.mechanics.formula.Require;
 import cradlewright.mechanics.geometry.Vec3;
+import java.util.Optional;
 
 /**
  * A mass and balance point with the covariance of all four numbers, in the order mass, x, y, z (kg and m). Immutable.
@@ -27,6 +28,9 @@ public final class EstimatedBalance {
     }
 
     private static final int SIZE = 4;
+    /** How far off a plane a point counts as in it, m. */
+    private static final double ON_PLANE = 1e-12;
+    private static final String UNFAVOURABLE = "mass at the unfavourable end";
 
     private final Balance balance;
     private final double[][] covariance;
@@ -97,23 +101,87 @@ public final class EstimatedBalance {
      * @throws IllegalArgumentException when the worst mass is not above zero, that is when the mass is hardly known at all
      */
     public Balance worst(double byMass, Vec3 byPoint) {
-        Require.finite(byMass, "gradient by mass");
-        Checks.finite(byPoint, "gradient by point");
-        double[] g = {byMass, byPoint.x(), byPoint.y(), byPoint.z()};
-        double[] step = new double[SIZE];
-        double variance = 0;
+        return worst(balance, covariance, COVERAGE, gradient(byMass, byPoint));
+    }
+
+    /**
+     * Returns the point of the k = 2 ellipsoid that is worst for a result growing along the given gradient, among those whose balance
+     * point lies in a plane; nothing when the ellipsoid does not reach the plane. With S n = 0 for the normal n the plane either holds
+     * the estimate or is out of reach. A result with a crease, which a gradient on one side of it overshoots, is worst there.
+     *
+     * @param byMass growth of the result per kg
+     * @param byPoint growth of the result per m of each coordinate
+     * @param normal normal of the plane
+     * @param at a point of the plane, m
+     * @throws IllegalArgumentException when the worst mass is not above zero
+     */
+    public Optional<Balance> worstIn(double byMass, Vec3 byPoint, Vec3 normal, Vec3 at) {
+        double[] n = gradient(0, normal);
+        double[] across = times(covariance, n);
+        double variance = dot(n, across);
+        double way = Checks.finite(at, "point of the plane").minus(balance.point()).dot(normal);
+        if (variance <= 0) {
+            return Math.abs(way) <= ON_PLANE * normal.norm() ? Optional.of(worst(byMass, byPoint)) : Optional.empty();
+        }
+        double left = COVERAGE * COVERAGE - way * way / variance;
+        if (left < 0) {
+            return Optional.empty();
+        }
+        double[][] within = copyOfCovariance();
         for (int i = 0; i < SIZE; i++) {
             for (int j = 0; j < SIZE; j++) {
-                step[i] += covariance[i][j] * g[j];
+                within[i][j] -= across[i] * across[j] / variance;
             }
-            variance += g[i] * step[i];
         }
+        Vec3 nearest = balance.point().plus(new Vec3(across[1], across[2], across[3]).times(way / variance));
+        Balance middle = new Balance(Require.positive(balance.mass() + across[0] * way / variance, UNFAVOURABLE), nearest);
+        return Optional.of(worst(middle, within, Math.sqrt(left), gradient(byMass, byPoint)));
+    }
+
+    /** Returns the same estimate in other axes; of the covariance only what concerns the place turns. */
+    public EstimatedBalance moved(RigidTransform to) {
+        double[][] turned = new double[SIZE][SIZE];
+        turned[0][0] = 1;
+        for (int axis = 1; axis < SIZE; axis++) {
+            Vec3 column = to.turn(new Vec3(axis == 1 ? 1 : 0, axis == 2 ? 1 : 0, axis == 3 ? 1 : 0));
+            turned[1][axis] = column.x();
+            turned[2][axis] = column.y();
+            turned[3][axis] = column.z();
+        }
+        return new EstimatedBalance(new Balance(balance.mass(), to.apply(balance.point())), MassUncertainty.transform(turned, covariance));
+    }
+
+    private static double[] gradient(double byMass, Vec3 byPoint) {
+        Require.finite(byMass, "gradient by mass");
+        Checks.finite(byPoint, "gradient by point");
+        return new double[] {byMass, byPoint.x(), byPoint.y(), byPoint.z()};
+    }
+
+    private static Balance worst(Balance middle, double[][] covariance, double coverage, double[] g) {
+        double[] step = times(covariance, g);
+        double variance = dot(g, step);
         if (variance <= 0) {
-            return balance;
+            return middle;
         }
-        double f = COVERAGE / Math.sqrt(variance);
-        return new Balance(Require.positive(balance.mass() + f * step[0], "mass at the unfavourable end"),
-                balance.point().plus(new Vec3(step[1], step[2], step[3]).times(f)));
+        double f = coverage / Math.sqrt(variance);
+        return new Balance(Require.positive(middle.mass() + f * step[0], UNFAVOURABLE),
+                middle.point().plus(new Vec3(step[1], step[2], step[3]).times(f)));
+    }
+
+    private static double[] times(double[][] matrix, double[] v) {
+        double[] product = new double[SIZE];
+        for (int i = 0; i < SIZE; i++) {
+            product[i] = dot(matrix[i], v);
+        }
+        return product;
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < SIZE; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
     }
 
     double[][] copyOfCovariance() {

@@ -6,6 +6,7 @@ import static cradlewright.mechanics.mass.EstimatedBalance.Quantity.Y;
 import static cradlewright.mechanics.mass.EstimatedBalance.Quantity.Z;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.verify.CheckValues;
@@ -101,6 +102,34 @@ class MassUncertaintyTest {
         Balance worst = MassUncertainty.of(List.of(part)).worst(1, new Vec3(100, 0, 0));
         values.check("worst.x", worst.point().x());
         values.check("worst.m", worst.mass());
+    }
+
+    @Test
+    void worstPointInAPlane() {
+        // Ellipsoid m 100 give or take 6, x 2 give or take 0.08, y 0 give or take 0.02. In the plane y = 0.012 what is left of it is
+        // sqrt(1 - 0.6^2) = 0.8 as wide: x 2.064 for a result that grows with x alone (circle of radius 1, own derivation).
+        EstimatedBalance e = MassUncertainty.of(List.of(new MassPoint(100, new Vec3(2, 0, 0), 3, new Vec3(0.04, 0.01, 0),
+                MassPoint.NO_COMMON_SCALE)));
+        Balance worst = e.worstIn(0, new Vec3(1, 0, 0), new Vec3(0, 5, 0), new Vec3(7, 0.012, 3)).orElseThrow();
+        assertEquals(2.064, worst.point().x(), 1e-12);
+        assertEquals(0.012, worst.point().y(), 1e-12);
+        assertEquals(100, worst.mass(), 1e-12);
+        assertTrue(e.worstIn(0, new Vec3(1, 0, 0), new Vec3(0, 1, 0), new Vec3(0, 0.021, 0)).isEmpty());
+        // Nothing is uncertain along z: the estimate lies in the plane z = 0 and no other.
+        assertEquals(2.08, e.worstIn(0, new Vec3(1, 0, 0), Vec3.UP, Vec3.ZERO).orElseThrow().point().x(), 1e-12);
+        assertTrue(e.worstIn(0, new Vec3(1, 0, 0), Vec3.UP, new Vec3(0, 0, 0.001)).isEmpty());
+    }
+
+    @Test
+    void turningTheAxesTurnsTheEllipsoid() {
+        RigidTransform turn = new RigidTransform(new double[][] {{0.6, -0.8, 0}, {0.8, 0.6, 0}, {0, 0, 1}}, new Vec3(5, -2, 1));
+        EstimatedBalance e = MassUncertainty.of(List.of(new MassPoint(100, new Vec3(2, 0, 0), 3, new Vec3(0.04, 0.01, 0),
+                MassPoint.NO_COMMON_SCALE), new MassPoint(50, new Vec3(-1, 1, 0), 5, new Vec3(0, 0, 0.03), MassPoint.NO_COMMON_SCALE)));
+        Vec3 g = new Vec3(3, -7, 2);
+        Balance here = e.worst(0.1, g);
+        Balance there = e.moved(turn).worst(0.1, turn.turn(g));
+        assertEquals(here.mass(), there.mass(), 1e-9);
+        assertEquals(0, turn.apply(here.point()).minus(there.point()).norm(), 1e-12);
     }
 
     @Test

@@ -137,8 +137,7 @@ public final class CastorStepCheck extends DollyLoadCheck {
     private static Optional<Way> way(String words, DollyLoad load, Vec3 towards) {
         double front = load.castors().stream().mapToDouble(at -> at.dot(towards)).max().orElseThrow();
         double rear = load.castors().stream().mapToDouble(at -> at.dot(towards)).min().orElseThrow();
-        double give = Math.abs(towards.x()) * load.give().x() + Math.abs(towards.y()) * load.give().y();
-        double balance = load.balance().dot(towards) + give;
+        double balance = load.both().worst(0, towards).point().dot(towards);
         double onFront = (balance - rear) / (front - rear);
         return onFront > 0 && onFront < 1
                 ? Optional.of(new Way(words, load.weightHigh() * onFront, load.weightHigh() * (1 - onFront), front - rear))

@@ -34,9 +34,6 @@ abstract class PushedCheck extends VisitCheck {
     /** Returns the rigid load at its unfavourable end, or nothing when it is not held up by points that only push. */
     abstract Optional<RigidTip> unfavourable(Standing standing, Reader reader);
 
-    /** Returns the mass at its low end over the mass as listed. */
-    abstract double lowShare(Standing standing, Reader reader);
-
     /** Adds what to do; {@code now} is TIGHT or STOP. */
     abstract void remedies(FindingBuilder finding, TipAnswer answer, Verdict now, Standing standing, Reader reader);
 
@@ -71,9 +68,8 @@ abstract class PushedCheck extends VisitCheck {
 
     private Finding judge(TipAnswer answer, Standing standing, Subject subject, Reader reader) {
         SettingsFacts settings = settings(reader);
-        double ratio = unfavourable(standing, reader).map(rigid -> Math.min(answer.ratio(), rigid.ratio(answer.situation()
-                .push().orElseThrow())))
-                .orElse(answer.ratio() * lowShare(standing, reader));
+        double ratio = unfavourable(standing, reader).map(rigid -> rigid.ratio(answer.situation().push().orElseThrow()))
+                .map(rigid -> Math.min(rigid, answer.low())).orElse(answer.low());
         double required = settings.requiredRatio();
         String about = answer.situation().about().orElse(answer.situation().id());
         String name = CarFacts.find(standing.car().workPoints(), about).map(WorkPointFacts::name).orElse(answer.situation().words());

@@ -1,7 +1,11 @@
 package cradlewright.analysis.checks.tip;
 
 import cradlewright.analysis.load.Situation.Push;
+import cradlewright.mechanics.formula.Constants;
 import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.mass.Balance;
+import cradlewright.mechanics.mass.EstimatedBalance;
+import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
 import cradlewright.mechanics.tipping.SupportEdge;
 import cradlewright.mechanics.tipping.SupportPolygon;
 import java.util.List;
@@ -15,12 +19,10 @@ import java.util.List;
  *
  * @param points where it stands, m
  * @param height of the points, m
- * @param weight N
- * @param balance its balance point, m
- * @param give how far the balance point may lie off along each axis, m
+ * @param load mass and balance point, kg and m; each edge is asked at the point of their give or take that is worst for it
  * @param inward how far the points may move inward, as castors do when they swivel, m
  */
-record RigidTip(List<Vec3> points, double height, double weight, Vec3 balance, Vec3 give, double inward) {
+record RigidTip(List<Vec3> points, double height, EstimatedBalance load, double inward) {
 
     /** Copies the list. */
     RigidTip {
@@ -30,11 +32,16 @@ record RigidTip(List<Vec3> points, double height, double weight, Vec3 balance, V
     /** Returns how many times the push can be laid on; infinite when it upsets nothing, zero for what does not stand. */
     double ratio(Push push) {
         SupportPolygon polygon = SupportPolygon.of(points);
-        double least = polygon.edges().isEmpty() ? 0 : Double.POSITIVE_INFINITY;
+        if (polygon.edges().isEmpty() || load.expanded(Quantity.MASS) >= load.balance().mass()) {
+            return 0;
+        }
+        double least = Double.POSITIVE_INFINITY;
         for (SupportEdge edge : polygon.edges()) {
             Vec3 out = edge.outward();
-            double off = Math.abs(out.x()) * give.x() + Math.abs(out.y()) * give.y();
-            double holding = weight * (edge.distance(balance) - inward - off);
+            // What holds is m g (d - inward), d the distance to the edge: it shrinks with the mass and along the way out.
+            double arm = edge.distance(load.balance().point()) - inward;
+            Balance worst = load.worst(-arm, out.times(load.balance().mass()));
+            double holding = worst.mass() * Constants.GRAVITY * (edge.distance(worst.point()) - inward);
             // Pushing down within the edge helps to hold, so this may be below zero.
             double tipping = push.force().dot(out) * (push.at().z() - height) + push.force()
                     .z() * (edge.distance(push.at()) - inward);

@@ -31,7 +31,7 @@ public final class TipKerbCheck extends DollyLoadCheck {
     private static final Vec3 ACROSS = new Vec3(0, 1, 0);
 
     /** A way to roll and how fast it may be stopped dead. */
-    private record Way(String words, double distance, double speed) {
+    private record Way(String words, double distance, double height, double speed) {
     }
 
     /** Creates the check. */
@@ -50,25 +50,25 @@ public final class TipKerbCheck extends DollyLoadCheck {
     @Override
     protected List<Finding> judge(DollyLoad load, Standing standing, Subject subject, Reader reader) {
         SettingsFacts settings = settings(reader);
-        double height = load.balance().z() + load.give().z();
         FindingBuilder finding = finding(subject, load.dolly().id(), load.dolly().name()).situation("rolled against a stop");
         List<String> missing = new ArrayList<>(Leads.missing(load));
-        if (height <= 0) {
+        if (load.balance().z() <= 0) {
             missing.add("height of the balance point above the floor");
         }
         if (!missing.isEmpty()) {
             return List.of(finding.cantSay("When it goes over its castors cannot be worked out.", missing));
         }
-        Way along = worst(List.of(way("lengthwise", load, ALONG, height), way("lengthwise", load, ALONG.times(-1), height)));
+        Way along = worst(List.of(way("lengthwise", load, ALONG), way("lengthwise", load, ALONG.times(-1))));
         Way worst = load.rollsSideways()
-                ? worst(List.of(along, way("sideways", load, ACROSS, height), way("sideways", load, ACROSS.times(-1), height)))
+                ? worst(List.of(along, way("sideways", load, ACROSS), way("sideways", load, ACROSS.times(-1))))
                 : along;
         double pace = settings.walkingSpeed();
         Verdict verdict = Verdict.of(pace, worst.speed(), settings.tightMargin());
         finding.atLeast(new Amount(pace, Dimension.SPEED), new Amount(worst.speed(), Dimension.SPEED),
                 "slowest pace at which it could go over the stopped castors, whatever its parts weigh where")
-                .input("height of the balance point, at most", Amount.length(height), "car and dolly together, 19 times in 20")
-                .input("balance point behind the stopped castors, at least", Amount.length(Math.max(0, worst.distance())),
+                .input("height of the balance point, at its unfavourable end", Amount.length(worst.height()),
+                        "car and dolly together, 19 times in 20")
+                .input("balance point behind the stopped castors, at the same end", Amount.length(Math.max(0, worst.distance())),
                         "castors trailing");
         if (verdict != Verdict.HOLDS) {
             Verdict lengthwise = Verdict.of(pace, along.speed(), settings.tightMargin());
@@ -89,11 +89,18 @@ public final class TipKerbCheck extends DollyLoadCheck {
         return ways.stream().min(Comparator.comparingDouble(Way::speed)).orElseThrow();
     }
 
-    /** The castors in front trail, so they touch the floor behind their axes; those farthest in front count. */
-    private static Way way(String words, DollyLoad load, Vec3 towards, double height) {
+    /**
+     * The castors in front trail, so they touch the floor behind their axes; those farthest in front count. The pace grows with R - h,
+     * R the distance of the balance point from the stopped castors and h its height, so that is asked at its least.
+     */
+    private static Way way(String words, DollyLoad load, Vec3 towards) {
         double front = load.wheels().stream().mapToDouble(wheel -> wheel.at().dot(towards) - Leads.of(wheel)).max().orElseThrow();
-        double give = Math.abs(towards.x()) * load.give().x() + Math.abs(towards.y()) * load.give().y();
-        double distance = front - load.balance().dot(towards) - give;
-        return new Way(words, distance, distance > 0 ? KerbHit.of(height, distance, 0).lowSpeed() : 0);
+        double listed = front - load.balance().dot(towards);
+        double radius = Math.hypot(listed, load.balance().z());
+        Vec3 worse = towards.times(listed / radius).plus(Vec3.UP.times(1 - load.balance().z() / radius));
+        Vec3 end = load.both().worst(0, worse).point();
+        double distance = front - end.dot(towards);
+        double height = Math.max(load.balance().z(), end.z());
+        return new Way(words, distance, height, listed > 0 && distance > 0 ? KerbHit.of(height, distance, 0).lowSpeed() : 0);
     }
 }

@@ -20,9 +20,7 @@ import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.analysis.standing.WeightKey;
 import cradlewright.mechanics.coupled.CoupledFormulas;
-import cradlewright.mechanics.formula.Constants;
 import cradlewright.mechanics.geometry.Vec3;
-import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
 import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.tipping.TippingFormulas;
 import java.util.List;
@@ -48,31 +46,16 @@ public final class TipOnDollyCheck extends PushedCheck {
         return falls ? List.of(fallsByItself(standing, subject)) : super.examine(standing, subject, reader);
     }
 
-    private static EstimatedBalance carried(Standing standing, Reader reader) {
-        return reader.read(new WeightKey(standing.car().id(), standing.visit().id())).estimate().orElseThrow();
-    }
-
-    @Override
-    double lowShare(Standing standing, Reader reader) {
-        EstimatedBalance carried = carried(standing, reader);
-        return Math.max(0, 1 - carried.expanded(Quantity.MASS) / carried.balance().mass());
-    }
-
     @Override
     Optional<RigidTip> unfavourable(Standing standing, Reader reader) {
         if (standing.supports().stream().anyMatch(support -> support.hold() == Hold.BOLTED || !support.upright())) {
             return Optional.empty();
         }
-        EstimatedBalance carried = carried(standing, reader);
-        double c = Math.abs(Math.cos(standing.setup().heading()));
-        double s = Math.abs(Math.sin(standing.setup().heading()));
-        double x = carried.expanded(Quantity.X);
-        double y = carried.expanded(Quantity.Y);
+        EstimatedBalance carried = reader.read(new WeightKey(standing.car().id(), standing.visit().id())).estimate().orElseThrow();
         List<Vec3> supports = standing.supports().stream().map(Support::inCarrier).toList();
         List<Vec3> points = Stream.concat(supports.stream(), standing.fittedProps().stream().flatMap(prop -> prop.at().stream())).toList();
-        double weight = lowShare(standing, reader) * carried.balance().mass() * Constants.GRAVITY;
-        return Optional.of(new RigidTip(points, supports.stream().mapToDouble(Vec3::z).min().orElseThrow(), weight,
-                Carriers.toCarrier(carried.balance().point(), standing.setup()), new Vec3(c * x + s * y, s * x + c * y, 0), 0));
+        return Optional.of(new RigidTip(points, supports.stream().mapToDouble(Vec3::z).min().orElseThrow(),
+                Carriers.toCarrier(carried, standing.setup()), 0));
     }
 
     @Override

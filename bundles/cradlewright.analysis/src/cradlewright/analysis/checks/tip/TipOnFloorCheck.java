@@ -15,7 +15,6 @@ import cradlewright.analysis.load.TipAnswer;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.castor.CastorFormulas;
 import cradlewright.mechanics.coupled.CoupledFormulas;
-import cradlewright.mechanics.formula.Constants;
 import cradlewright.mechanics.tipping.TippingFormulas;
 import java.util.List;
 import java.util.Optional;
@@ -36,17 +35,10 @@ public final class TipOnFloorCheck extends PushedCheck {
     }
 
     @Override
-    double lowShare(Standing standing, Reader reader) {
-        DollyLoad load = DollyLoad.of(standing, reader);
-        return Math.max(0, 2 - load.massHigh() / load.mass());
-    }
-
-    @Override
     Optional<RigidTip> unfavourable(Standing standing, Reader reader) {
         DollyLoad load = DollyLoad.of(standing, reader);
         TipOnFloor floor = TipOnFloor.of(standing, load.dolly(), reader);
-        double weight = lowShare(standing, reader) * load.mass() * Constants.GRAVITY;
-        return Optional.of(new RigidTip(floor.points(), 0, weight, load.balance(), load.give(), floor.inward()));
+        return Optional.of(new RigidTip(floor.points(), 0, load.both(), floor.inward()));
     }
 
     @Override

@@ -17,11 +17,17 @@ import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.castor.CastorFormulas;
 import cradlewright.mechanics.castor.SwivelLead;
+import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.tipping.TippingFormulas;
+import java.util.Comparator;
 import java.util.List;
 
 /** Does the dolly with the car on it stand on the fall of the floor, its castors turned whichever way? */
 public final class TipSlopeCheck extends DollyLoadCheck {
+
+    /** What is asked and what there is at one end of the give or take, and the height of the balance point there; all in m. */
+    private record End(double asked, double margin, double height) {
+    }
 
     /** Creates the check. */
     public TipSlopeCheck() {
@@ -41,10 +47,7 @@ public final class TipSlopeCheck extends DollyLoadCheck {
     protected List<Finding> judge(DollyLoad load, Standing standing, Subject subject, Reader reader) {
         SettingsFacts settings = settings(reader);
         Fall fall = Fall.under(standing, settings);
-        double height = load.balance().z() + load.give().z();
-        FindingBuilder finding = fall.note(finding(subject, load.dolly().id(), load.dolly().name())
-                .situation("on the fall of the floor"))
-                .input("height of the balance point, at most", Amount.length(height), "car and dolly together, 19 times in 20");
+        FindingBuilder finding = fall.note(finding(subject, load.dolly().id(), load.dolly().name()).situation("on the fall of the floor"));
         boolean feet = DollyLoad.onFeet(load.dolly());
         List<String> missing = feet ? List.of() : Leads.missing(load);
         if (!missing.isEmpty()) {
@@ -54,8 +57,11 @@ public final class TipSlopeCheck extends DollyLoadCheck {
             return List.of(finding.cantSay("Where the feet stand is not known.",
                     List.of("the node of each foot, with its place")));
         }
-        double asked = settings.requiredRatio() * Math.max(0, height) * fall.slope();
-        double margin = margin(load, feet ? Leads.feet(load) : Leads.castors(load));
+        End end = worst(load, feet ? Leads.feet(load) : Leads.castors(load), settings.requiredRatio() * fall.slope());
+        double asked = end.asked();
+        double margin = end.margin();
+        finding.input("height of the balance point, at its unfavourable end", Amount.length(end.height()),
+                "car and dolly together, 19 times in 20");
         finding.atLeast(Amount.length(asked), Amount.length(Math.max(0, margin)),
                 "least way of the balance point to a line over which it falls, against what the fall takes off it");
         Verdict verdict = verdict(asked, margin, settings);
@@ -69,8 +75,12 @@ public final class TipSlopeCheck extends DollyLoadCheck {
                 : margin <= asked / settings.requiredRatio() ? "It falls over." : "It is too close to falling over."));
     }
 
-    private static double margin(DollyLoad load, List<SwivelLead.Castor> points) {
-        return SwivelLead.worst(points, load.balance()).margin() - Math.hypot(load.give().x(), load.give().y());
+    /** Asks for every direction at the point of the give or take where the way that way is least and the height greatest. */
+    private static End worst(DollyLoad load, List<SwivelLead.Castor> points, double slope) {
+        return SwivelLead.tilts(points, load.balance()).stream()
+                .map(tilt -> load.both().worst(0, tilt.direction().plus(Vec3.UP.times(slope))).point())
+                .map(at -> new End(slope * Math.max(0, at.z()), SwivelLead.worst(points, at).margin(), at.z()))
+                .min(Comparator.comparingDouble(end -> end.margin() - end.asked())).orElseThrow();
     }
 
     private static Verdict verdict(double asked, double margin, SettingsFacts settings) {

@@ -75,15 +75,12 @@ class CastorUnevenCheckTest {
         assertEquals(expected, rearRight(shop(1000).balanceOff(0.02)).demand().orElseThrow().si(), 1e-6 * expected);
     }
 
-    /** Brute force: the greatest share of the castor at (0.8, 0.4) over a fine grid of balance points. */
+    /** Brute force: the greatest share of the castor at (0.8, 0.4) over balance points all round the circle of that radius. */
     private static double scan(double off) {
         double most = 0;
-        for (int i = -50; i <= 50; i++) {
-            for (int j = -50; j <= 50; j++) {
-                double x = 0.15 + off * i / 50;
-                double y = 0.05 + off * j / 50;
-                most = Math.max(most, bound(x, y));
-            }
+        for (int i = 0; i < 360_000; i++) {
+            double angle = Math.PI * i / 180_000;
+            most = Math.max(most, bound(0.15 + off * Math.cos(angle), 0.05 + off * Math.sin(angle)));
         }
         return most;
     }
