@@ -21,7 +21,11 @@ import cradlewright.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Does the arm reach its lift point? */
+/**
+ * Does the arm reach its lift point? The last tenth of the longest reach is TIGHT like that of any capacity: the car is set between the
+ * columns by eye, and an arm that is nearly all out has nothing left for that. The shortest reach is a plain stop: an arm that is all in
+ * is none the worse for it, so only the way left is shown.
+ */
 public final class ArmReachCheck extends VisitCheck {
 
     /** Creates the check. */
@@ -36,13 +40,13 @@ public final class ArmReachCheck extends VisitCheck {
         List<Finding> findings = new ArrayList<>();
         for (Support support : standing.supports()) {
             if (support.holder() instanceof Holder.OnArm on) {
-                findings.add(examine(support, on.arm(), subject));
+                findings.add(examine(support, on.arm(), subject, settings(reader).tightMargin()));
             }
         }
         return findings;
     }
 
-    private Finding examine(Support support, GearFacts.ArmFacts arm, Subject subject) {
+    private Finding examine(Support support, GearFacts.ArmFacts arm, Subject subject, double margin) {
         FindingBuilder finding = finding(subject, arm.id(), arm.name());
         if (arm.pivot().isEmpty() || arm.reachMin().isEmpty() || arm.reachMax().isEmpty()) {
             return finding.cantSay("How far this arm reaches is not in the files.",
@@ -50,11 +54,16 @@ public final class ArmReachCheck extends VisitCheck {
         }
         Vec3 across = support.inCarrier().minus(arm.pivot().get());
         double distance = Math.hypot(across.x(), across.y());
-        double longest = arm.reachMax().get().si();
-        double shortest = arm.reachMin().get().si();
+        double longest = arm.reachMax().get().low();
+        double shortest = arm.reachMin().get().high();
         finding.against(Amount.length(distance), Amount.length(longest), "longest reach of the arm")
                 .input("shortest reach", Amount.length(shortest), "manual or measured");
-        if (distance > longest || distance < shortest) {
+        Verdict verdict = distance < shortest ? Verdict.STOP : Verdict.of(distance, longest, margin);
+        if (verdict != Verdict.STOP) {
+            finding.shown("left before the arm is all out", Amount.length(longest - distance), "plane geometry")
+                    .shown("left before it is all in", Amount.length(distance - shortest), "plane geometry");
+        }
+        if (verdict == Verdict.STOP) {
             return finding.remedy(Remedy.advice(distance > longest
                     ? "Set the car closer to this column or choose a lift point nearer to it."
                     : "Set the car further from this column or choose a lift point further away."))
@@ -74,7 +83,8 @@ public final class ArmReachCheck extends VisitCheck {
             return finding.remedy(Remedy.advice("Use another arm for this lift point or set the car further forward or back."))
                     .say(Verdict.STOP, "This arm does not swing that far round.");
         }
-        return finding.say(Verdict.HOLDS, "The arm reaches its lift point.");
+        return finding.say(verdict, verdict == Verdict.HOLDS ? "The arm reaches its lift point."
+                : "The arm reaches its lift point, but is nearly all out.");
     }
 
     /** Returns the angle from one direction on to another, a full turn when they lie a turn apart. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Input;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.Examination;
@@ -11,6 +12,7 @@ import cradlewright.analysis.facts.GearFacts;
 import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.testshop.VisitShop;
 import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.quantity.Source;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -55,10 +57,32 @@ class ArmReachCheckTest {
 
     @Test
     void holds() {
-        Finding finding = ask(0.8, 1.3, 0, 90);
+        // 1.274755 of 1.45 m is 0.879, of 1.4 m 0.911.
+        Finding finding = ask(0.8, 1.45, 0, 90);
         assertEquals(Verdict.HOLDS, finding.verdict());
         assertEquals(1.274755, finding.demand().orElseThrow().si(), 5e-7);
-        assertEquals(48.18, Math.toDegrees(finding.inputs().get(1).amount().si()), 0.005);
+        assertEquals(48.18, Math.toDegrees(finding.inputs().get(3).amount().si()), 0.005);
+    }
+
+    @Test
+    void standsTightWhenItIsNearlyAllOutAndShowsWhatIsLeft() {
+        Finding finding = ask(0.8, 1.4, 0, 90);
+        assertEquals(Verdict.TIGHT, finding.verdict());
+        List<Input> shown = finding.inputs().stream().filter(Input::shown).toList();
+        assertEquals(List.of("left before the arm is all out", "left before it is all in"), shown.stream().map(Input::name).toList());
+        assertEquals(0.125245, shown.get(0).amount().si(), 5e-7);
+        assertEquals(0.474755, shown.get(1).amount().si(), 5e-7);
+        // An arm all in is none the worse for it.
+        assertEquals(Verdict.HOLDS, ask(1.27, 1.45, 0, 90).verdict());
+    }
+
+    @Test
+    void aMeasuredReachCountsAtItsLowEnd() {
+        Optional<Value> longest = Optional.of(new Value(1.3, 0.015, Source.MEASURED));
+        // 1.3 m less twice 0.015 m is 1.27 m.
+        assertEquals(Verdict.STOP, only(shop(arm(value(0.8), longest, degrees(0), degrees(90)))).verdict());
+        Optional<Value> shortest = Optional.of(new Value(1.25, 0.015, Source.MEASURED));
+        assertEquals(Verdict.STOP, only(shop(arm(shortest, value(2), degrees(0), degrees(90)))).verdict());
     }
 
     @Test
@@ -71,16 +95,16 @@ class ArmReachCheckTest {
 
     @Test
     void stopsWhereItDoesNotSwing() {
-        assertEquals(Verdict.STOP, ask(0.8, 1.3, 49, 180).verdict());
-        assertEquals(Verdict.STOP, ask(0.8, 1.3, -90, 48).verdict());
-        assertEquals(Verdict.HOLDS, ask(0.8, 1.3, 48, 49).verdict());
+        assertEquals(Verdict.STOP, ask(0.8, 1.45, 49, 180).verdict());
+        assertEquals(Verdict.STOP, ask(0.8, 1.45, -90, 48).verdict());
+        assertEquals(Verdict.HOLDS, ask(0.8, 1.45, 48, 49).verdict());
     }
 
     @Test
     void theSwingMayPassRearwardAndGoRoundWholly() {
-        assertEquals(Verdict.HOLDS, ask(0.8, 1.3, 270, 90).verdict());
-        assertEquals(Verdict.STOP, ask(0.8, 1.3, 270, 45).verdict());
-        assertEquals(Verdict.HOLDS, ask(0.8, 1.3, 180, 540).verdict());
+        assertEquals(Verdict.HOLDS, ask(0.8, 1.45, 270, 90).verdict());
+        assertEquals(Verdict.STOP, ask(0.8, 1.45, 270, 45).verdict());
+        assertEquals(Verdict.HOLDS, ask(0.8, 1.45, 180, 540).verdict());
     }
 
     @Test
@@ -96,7 +120,7 @@ class ArmReachCheckTest {
     void cantSayWithoutReachOrSwing() {
         Finding reach = only(shop(arm(value(0.8), Optional.empty(), degrees(0), degrees(90))));
         assertEquals(Verdict.CANT_SAY, reach.verdict());
-        Finding swing = only(shop(arm(value(0.8), value(1.3), degrees(0), Optional.empty())));
+        Finding swing = only(shop(arm(value(0.8), value(1.5), degrees(0), Optional.empty())));
         assertEquals(Verdict.CANT_SAY, swing.verdict());
         assertTrue(swing.missing().get(0).contains("swings"));
         assertEquals(Verdict.STOP, only(shop(arm(value(0.8), value(1.2), Optional.empty(), Optional.empty()))).verdict(),
@@ -105,7 +129,7 @@ class ArmReachCheckTest {
 
     @Test
     void asksOnlyAboutArms() {
-        VisitShop shop = shop(arm(value(0.8), value(1.3), degrees(0), degrees(90)));
+        VisitShop shop = shop(arm(value(0.8), value(1.5), degrees(0), degrees(90)));
         shop.lift = Optional.empty();
         assertEquals(List.of(), shop.ask(new ArmReachCheck()));
     }
