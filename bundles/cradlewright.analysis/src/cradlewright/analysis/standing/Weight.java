@@ -23,9 +23,9 @@ public record Weight(List<MassPoint> known, List<String> missing, double guessed
         guessed = List.copyOf(guessed);
     }
 
-    /** Returns mass and balance point with their covariance; nothing when no part with a mass is on. */
+    /** Returns mass and balance point with their covariance, weighed parts as perhaps from one scale; nothing when nothing known is on. */
     public Optional<EstimatedBalance> estimate() {
         double sum = known.stream().mapToDouble(MassPoint::mass).sum();
-        return sum > 0 ? Optional.of(MassUncertainty.of(known)) : Optional.empty();
+        return sum > 0 ? Optional.of(MassUncertainty.ofPerhapsOneScale(known)) : Optional.empty();
     }
 }

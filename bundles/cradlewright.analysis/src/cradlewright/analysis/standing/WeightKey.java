@@ -11,6 +11,7 @@ import cradlewright.analysis.facts.TemporaryLoadFacts;
 import cradlewright.analysis.facts.Value;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.mass.MassPoint;
+import cradlewright.quantity.Source;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -55,6 +56,8 @@ public record WeightKey(String carId, String visitId) implements Key<Weight> {
     }
 
     private static final class Tally {
+        /** The files do not name scales, so all weighed masses of a car may come from one. */
+        private static final String SCALE = "scale of the shop";
         private final List<MassPoint> known = new ArrayList<>();
         private final List<String> missing = new ArrayList<>();
         private final List<String> guessed = new ArrayList<>();
@@ -77,7 +80,8 @@ public record WeightKey(String carId, String visitId) implements Key<Weight> {
             }
             Value m = mass.get();
             Spot spot = position.get();
-            known.add(new MassPoint(m.si(), spot.at(), m.u(), new Vec3(spot.u(), spot.u(), spot.u()), MassPoint.NO_COMMON_SCALE));
+            known.add(new MassPoint(m.si(), spot.at(), m.u(), new Vec3(spot.u(), spot.u(), spot.u()),
+                    m.source() == Source.WEIGHED ? SCALE : MassPoint.NO_COMMON_SCALE));
             if (m.guessed()) {
                 guessedMass += m.si();
                 guessed.add(name);

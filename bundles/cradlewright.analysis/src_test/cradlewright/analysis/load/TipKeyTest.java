@@ -147,7 +147,7 @@ class TipKeyTest {
         shop.shellParts.clear();
         shop.partsOn.clear();
         return shop.part("body", new Value(240, shellU, Source.WEIGHED), new Vec3(1.3, -0.1, 1.1), place)
-                .part("engine", new Value(80, engineU, Source.WEIGHED), new Vec3(1.3, 0.3, 1.1), 0);
+                .part("engine", new Value(80, engineU, Source.MAKERS_SHEET), new Vec3(1.3, 0.3, 1.1), 0);
     }
 
     @Test

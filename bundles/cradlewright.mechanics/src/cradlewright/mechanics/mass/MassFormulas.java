@@ -19,7 +19,9 @@ public final class MassFormulas {
     /** Propagation of uncertainty to mass and balance point. */
     public static final Formula UNCERTAINTY = new Formula("mass.uncertainty", "Give or take of mass and balance point",
             "S = J U J', dm/dm_i = 1, dc/dm_i = (c_i - c)/m, dc/dc_i = m_i/m; errors of one scale add linearly; U = 2 u",
-            "JCGM 100 (GUM) 5.1.2, 5.2.2 (from memory)", "first order: u(m_i) small against the total mass",
+            "JCGM 100 (GUM) 5.1.2, 5.2.2 (from memory)",
+            "first order: u(m_i) small against the total mass; where nobody wrote down which scale, weighed parts of one car count as on"
+                    + " one for the mass and, if that is wider, as each on its own for the balance point",
             "second-order terms; correlation between the places of parts");
     /** Rectangular distribution. */
     public static final Formula RECTANGULAR = new Formula("mass.rectangular", "Standard uncertainty of a plain limit",

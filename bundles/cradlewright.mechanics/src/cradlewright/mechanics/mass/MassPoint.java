@@ -33,6 +33,11 @@ public record MassPoint(double mass, Vec3 position, double massUncertainty, Vec3
         return new MassPoint(mass, position, 0, Vec3.ZERO, NO_COMMON_SCALE);
     }
 
+    /** Returns the same part with an error of the mass that is its own. */
+    public MassPoint onItsOwnScale() {
+        return new MassPoint(mass, position, massUncertainty, positionUncertainty, NO_COMMON_SCALE);
+    }
+
     /** Returns mass and balance point without the uncertainties; a part without mass has none. */
     public Balance balance() {
         return new Balance(mass, position);

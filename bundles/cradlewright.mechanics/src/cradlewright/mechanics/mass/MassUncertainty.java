@@ -51,6 +51,24 @@ public final class MassUncertainty {
     }
 
     /**
+     * Returns the same for parts of which nobody wrote down whether those with the same scale name were really on one scale. Mass and
+     * each coordinate get the wider of both readings: the masses of one scale add linearly, while the balance point is mostly less certain
+     * with a scale for each part. What mass and place have in common is that of unrelated scales; a wider variance beside it leaves the
+     * covariance a possible one. See {@link MassFormulas#UNCERTAINTY}.
+     *
+     * @throws IllegalArgumentException for an empty list or a total mass of zero
+     */
+    public static EstimatedBalance ofPerhapsOneScale(List<MassPoint> parts) {
+        EstimatedBalance one = of(parts);
+        double[][] covariance = of(parts.stream().map(MassPoint::onItsOwnScale).toList()).copyOfCovariance();
+        double[][] common = one.copyOfCovariance();
+        for (int i = 0; i < SIZE; i++) {
+            covariance[i][i] = Math.max(covariance[i][i], common[i][i]);
+        }
+        return new EstimatedBalance(one.balance(), covariance);
+    }
+
+    /**
      * Returns what is left of a body that was weighed whole, once a part weighed by itself is off. The errors of the two
      * weighings are taken as unrelated; the uncertainty grows. See {@link MassFormulas#UNCERTAINTY}.
      *

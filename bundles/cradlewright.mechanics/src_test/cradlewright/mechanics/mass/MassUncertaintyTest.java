@@ -105,6 +105,27 @@ class MassUncertaintyTest {
     }
 
     @Test
+    void withAScaleThatNobodyNamedTheWiderOfBothCounts() {
+        List<MassPoint> parts = SmallCar.ALL.stream().map(p -> SmallCar.onScale(p, "some scale")).toList();
+        EstimatedBalance e = MassUncertainty.ofPerhapsOneScale(parts);
+        // The mass as on one scale, 2 % of the sum; the balance point as on seven, since equal shares of error cancel there.
+        values.check("A2.corr.um", e.standard(MASS));
+        values.check("A2.ux", 1000 * e.standard(X));
+        // Errors that are no equal shares: 5 kg on a part of 100 kg at -1 m, 1 kg on one of 100 kg at 1 m. On one scale the balance point
+        // is off by (-5 + 1)/200 m, on two by hypot(5, 1)/200 m. With both on one side of the common balance point, (5 + 1)/400 m is wider.
+        EstimatedBalance uneven = MassUncertainty.ofPerhapsOneScale(List.of(at(-1, 5), at(1, 1)));
+        assertEquals(6, uneven.standard(MASS), 1e-12);
+        assertEquals(Math.hypot(5, 1) / 200, uneven.standard(X), 1e-12);
+        MassPoint counter = MassPoint.exact(200, new Vec3(-1, 0, 0));
+        EstimatedBalance together = MassUncertainty.ofPerhapsOneScale(List.of(at(1, 5), at(1, 1), counter));
+        assertEquals(6.0 / 400, together.standard(X), 1e-12);
+    }
+
+    private static MassPoint at(double x, double u) {
+        return new MassPoint(100, new Vec3(x, 0, 0), u, Vec3.ZERO, "some scale");
+    }
+
+    @Test
     void worstPointInAPlane() {
         // Ellipsoid m 100 give or take 6, x 2 give or take 0.08, y 0 give or take 0.02. In the plane y = 0.012 what is left of it is
         // sqrt(1 - 0.6^2) = 0.8 as wide: x 2.064 for a result that grows with x alone (circle of radius 1, own derivation).

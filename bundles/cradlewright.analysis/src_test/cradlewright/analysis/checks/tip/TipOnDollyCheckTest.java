@@ -51,7 +51,7 @@ class TipOnDollyCheckTest {
 
     @Test
     void massAndBalancePointCountAtTheirUnfavourableEnds() {
-        // A search: give or take 20 kg and 0.04 m, which straight across the line takes 0.04 hypot(0.4, 1.4) off the 0.28, never both wholly.
+        // A search: give or take 20 kg and 0.04 m, which straight across the line takes 0.04 hypot(0.4, 1.4) off 0.28, never both.
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < 3600; i++) {
             least = Math.min(least, (760 - 20 * Math.cos(Math.PI * i / 1800))
