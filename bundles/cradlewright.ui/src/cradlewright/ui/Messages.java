@@ -18,6 +18,8 @@ public final class Messages extends NLS {
     public static String Delete_title;
     public static String Delete_user;
     public static String Edit_delete;
+    public static String Edit_move;
+    public static String Edit_paste;
     public static String Edit_refused;
     public static String Edit_rename;
     public static String File_nothing;
@@ -36,11 +38,13 @@ public final class Messages extends NLS {
     public static String Menu_recent;
     public static String Menu_views;
     public static String Menu_window;
+    public static String Navigator_copy;
     public static String Navigator_delete;
     public static String Navigator_filter;
     public static String Navigator_noShop;
     public static String Navigator_old;
     public static String Navigator_open;
+    public static String Navigator_paste;
     public static String Navigator_rename;
     public static String Navigator_unreadable;
     public static String Navigator_unsaved;
@@ -50,6 +54,7 @@ public final class Messages extends NLS {
     public static String Open_notOnDisk;
     public static String Open_title;
     public static String Open_which;
+    public static String Paste_name;
     public static String Problem_file;
     public static String Problem_finding;
     public static String Problem_job;

@@ -16,7 +16,6 @@ import org.eclipse.jface.action.ToolBarContributionItem;
 import org.eclipse.jface.action.ToolBarManager;
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.swt.SWT;
-import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.IWorkbenchWindow;
@@ -59,10 +58,6 @@ final class ShopActionBars extends ActionBarAdvisor {
         return new CommandContributionItem(item);
     }
 
-    private ImageDescriptor shared(String picture) {
-        return window.getWorkbench().getSharedImages().getImageDescriptor(picture);
-    }
-
     @Override
     protected void fillMenuBar(IMenuManager bar) {
         bar.add(file());
@@ -97,8 +92,8 @@ final class ShopActionBars extends ActionBarAdvisor {
     private IMenuManager edit() {
         MenuManager menu = new MenuManager(Messages.Menu_edit, IWorkbenchActionConstants.M_EDIT);
         menu.add(new GroupMarker(IWorkbenchActionConstants.EDIT_START));
-        menu.add(command(IWorkbenchCommandConstants.EDIT_UNDO, shared(ISharedImages.IMG_TOOL_UNDO)));
-        menu.add(command(IWorkbenchCommandConstants.EDIT_REDO, shared(ISharedImages.IMG_TOOL_REDO)));
+        menu.add(command(IWorkbenchCommandConstants.EDIT_UNDO, Picture.UNDO.descriptor()));
+        menu.add(command(IWorkbenchCommandConstants.EDIT_REDO, Picture.REDO.descriptor()));
         menu.add(new Separator());
         menu.add(action(ActionFactory.CUT));
         menu.add(action(ActionFactory.COPY));
@@ -148,8 +143,8 @@ final class ShopActionBars extends ActionBarAdvisor {
         tools.add(action(ActionFactory.SAVE));
         tools.add(action(ActionFactory.SAVE_ALL));
         tools.add(new Separator());
-        tools.add(command(IWorkbenchCommandConstants.EDIT_UNDO, shared(ISharedImages.IMG_TOOL_UNDO)));
-        tools.add(command(IWorkbenchCommandConstants.EDIT_REDO, shared(ISharedImages.IMG_TOOL_REDO)));
+        tools.add(command(IWorkbenchCommandConstants.EDIT_UNDO, Picture.UNDO.descriptor()));
+        tools.add(command(IWorkbenchCommandConstants.EDIT_REDO, Picture.REDO.descriptor()));
         tools.add(new Separator());
         tools.add(command(CheckAgain.COMMAND, Picture.CHECK.descriptor()));
         tools.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));

@@ -38,7 +38,7 @@ public final class Deleting {
         String what = outermost.size() == 1 ? Nouns.kindAndName(outermost.get(0)) : NLS.bind(Messages.Delete_several, outermost.size());
         Removal removal = new Removal(shop.folder(), outermost);
         List<EObject> users = removal.users();
-        if (!users.isEmpty() && new Question(shell, what, users.stream().map(user -> line(shop, user)).toList()).open() != 0) {
+        if (!users.isEmpty() && new Question(shell, what, users.stream().map(Deleting::line).toList()).open() != 0) {
             return false;
         }
         return Edits.run(removal.change(NLS.bind(Messages.Edit_delete, what)));
@@ -53,9 +53,13 @@ public final class Deleting {
         return false;
     }
 
-    private static String line(WorkingShop shop, EObject user) {
-        String where = shop.folder().fileOf(user).flatMap(file -> file.root()).filter(root -> root != user).map(Nouns::name).orElse("");
-        return where.isEmpty() ? Nouns.kindAndName(user) : NLS.bind(Messages.Delete_user, Nouns.kindAndName(user), where);
+    /** Names a user and what it lies in, outwards to the top of its file. */
+    private static String line(EObject user) {
+        String line = Nouns.kindAndName(user);
+        for (EObject at = user.eContainer(); at != null; at = at.eContainer()) {
+            line = NLS.bind(Messages.Delete_user, line, Nouns.kindAndName(at));
+        }
+        return line;
     }
 
     /** Names what refers to the things that go. */

@@ -22,7 +22,6 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Text;
 
 /**
  * Says in words what is wrong with a file, where and how to mend it, and which earlier version is at hand. For editors of files that could
@@ -50,10 +49,10 @@ public final class TroublePage {
         title.setFont(JFaceResources.getHeaderFont());
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(title);
         shop.problems().stream().filter(problem -> problem.file().equals(file.path())).forEach(problem -> add(page, problem));
-        Text last = text(page, lastGood(shop.folder().directory(), file).map(path -> NLS.bind(Messages.Trouble_lastGood, path))
+        Label last = text(page, lastGood(shop.folder().directory(), file).map(path -> NLS.bind(Messages.Trouble_lastGood, path))
                 .orElse(Messages.Trouble_noLastGood));
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(1, SWT.DEFAULT).applyTo(last);
-        Text then = text(page, Messages.Trouble_then);
+        Label then = text(page, Messages.Trouble_then);
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(1, SWT.DEFAULT).applyTo(then);
         scrolled.setContent(page);
         scrolled.addListener(SWT.Resize, event -> scrolled.setMinSize(page.computeSize(scrolled.getClientArea().width, SWT.DEFAULT)));
@@ -66,7 +65,7 @@ public final class TroublePage {
         GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.BEGINNING).applyTo(sign);
         String where = problem.line() > 0 ? NLS.bind(Messages.Problem_line, problem.file(), problem.line()) : problem.file();
         String who = problem.objectName().isEmpty() ? "" : problem.objectName() + ": ";
-        Text words = text(page, NLS.bind(Messages.Trouble_problem, new Object[] {where, who + problem.what(), problem.mend()}));
+        Label words = text(page, NLS.bind(Messages.Trouble_problem, new Object[] {where, who + problem.what(), problem.mend()}));
         GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(words);
     }
 
@@ -78,10 +77,9 @@ public final class TroublePage {
         });
     }
 
-    private static Text text(Composite page, String words) {
-        Text text = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY);
+    private static Label text(Composite page, String words) {
+        Label text = new Label(page, SWT.WRAP);
         text.setText(words);
-        text.setBackground(page.getBackground());
         return text;
     }
 

@@ -57,8 +57,12 @@ public enum Picture {
     SHOP,
     /** Which parts are on. */
     STAGE,
+    /** Do again what was undone. */
+    REDO,
     /** Stock. */
     STOCK,
+    /** Take back what was done. */
+    UNDO,
     /** A visit. */
     VISIT,
     /** A zone that will be cut. */

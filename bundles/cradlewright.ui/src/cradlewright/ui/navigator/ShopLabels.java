@@ -90,6 +90,11 @@ final class ShopLabels extends ColumnLabelProvider {
     }
 
     @Override
+    public String getToolTipText(Object row) {
+        return row instanceof EObject object ? Nouns.kindAndName(object) : null;
+    }
+
+    @Override
     public Image getImage(Object row) {
         return picture(row).image();
     }

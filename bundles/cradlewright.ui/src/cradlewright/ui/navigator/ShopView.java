@@ -4,8 +4,10 @@ import cradlewright.model.edit.ShopEvent;
 import cradlewright.model.io.FileKind;
 import cradlewright.model.io.ShopFile;
 import cradlewright.ui.Messages;
+import cradlewright.ui.edit.Clippings;
 import cradlewright.ui.edit.Deleting;
 import cradlewright.ui.look.ColumnTree;
+import cradlewright.ui.edit.Spot;
 import cradlewright.ui.look.Picture;
 import cradlewright.ui.shop.OpenShopListener;
 import cradlewright.ui.shop.Saveables;
@@ -106,6 +108,7 @@ public final class ShopView extends ViewPart implements ISaveablesSource, ISavea
         ColumnViewerToolTipSupport.enableFor(tree);
         tree.setContentProvider(rows);
         tree.setUseHashlookup(true);
+        Dragging.install(tree);
         tree.addDoubleClickListener(event -> open(((IStructuredSelection) event.getSelection()).getFirstElement()));
         return page;
     }
@@ -113,21 +116,32 @@ public final class ShopView extends ViewPart implements ISaveablesSource, ISavea
     private void makeActions() {
         Action open = action(Messages.Navigator_open, () -> open(selection().getFirstElement()));
         Action rename = action(Messages.Navigator_rename, () -> tree.editElement(selection().getFirstElement(), 0));
-        Action delete = action(Messages.Navigator_delete, this::delete);
+        Action delete = action(Messages.Navigator_delete, () -> Deleting.delete(getSite().getShell(), things()));
         open.setImageDescriptor(Picture.OPEN.descriptor());
         rename.setActionDefinitionId(ActionFactory.RENAME.getCommandId());
         delete.setActionDefinitionId(ActionFactory.DELETE.getCommandId());
+        Action copy = action(Messages.Navigator_copy, () -> Clippings.copy(things()));
+        Action paste = action(Messages.Navigator_paste, () -> spot().ifPresent(Clippings::paste));
+        copy.setActionDefinitionId(ActionFactory.COPY.getCommandId());
+        paste.setActionDefinitionId(ActionFactory.PASTE.getCommandId());
         IActionBars bars = getViewSite().getActionBars();
+        bars.setGlobalActionHandler(ActionFactory.COPY.getId(), copy);
+        bars.setGlobalActionHandler(ActionFactory.PASTE.getId(), paste);
         bars.setGlobalActionHandler(ActionFactory.RENAME.getId(), rename);
         bars.setGlobalActionHandler(ActionFactory.DELETE.getId(), delete);
         tree.addSelectionChangedListener(event -> {
             open.setEnabled(selection().size() == 1 && file(selection().getFirstElement()).isPresent());
             rename.setEnabled(selection().size() == 1 && Renaming.possible(selection().getFirstElement()));
             delete.setEnabled(Deleting.possible(selection().toList()));
+            copy.setEnabled(!things().isEmpty() && things().stream().map(EObject::eResource).distinct().count() == 1);
+            // What was copied may have changed since; whether it fits here is looked at when it is pasted.
+            paste.setEnabled(selection().size() == 1);
         });
         MenuManager menu = new MenuManager();
         menu.add(open);
         menu.add(new Separator());
+        menu.add(copy);
+        menu.add(paste);
         menu.add(rename);
         menu.add(delete);
         menu.add(new Separator());
@@ -151,9 +165,17 @@ public final class ShopView extends ViewPart implements ISaveablesSource, ISavea
         return tree.getStructuredSelection();
     }
 
-    private void delete() {
-        List<EObject> chosen = selection().stream().filter(EObject.class::isInstance).map(EObject.class::cast).toList();
-        Deleting.delete(getSite().getShell(), chosen);
+    /** Returns the chosen things that lie inside files; nothing when other rows are chosen, too. */
+    private List<EObject> things() {
+        List<EObject> things = selection().stream().filter(EObject.class::isInstance).map(EObject.class::cast)
+                .filter(thing -> thing.eContainer() != null).toList();
+        return things.size() == selection().size() ? things : List.of();
+    }
+
+    private Optional<Spot> spot() {
+        Object row = selection().getFirstElement();
+        return row instanceof Group group ? Clippings.spot(group.owner()) : row instanceof EObject object ? Clippings.spot(object)
+                : file(row).flatMap(ShopFile::root).flatMap(Clippings::spot);
     }
 
     private Optional<ShopFile> file(Object row) {
@@ -194,6 +216,7 @@ public final class ShopView extends ViewPart implements ISaveablesSource, ISavea
 
     @Override
     public void closing(WorkingShop closing) {
+        Clippings.clear();
         show(Optional.empty());
     }
 
