@@ -127,7 +127,7 @@ final class GeneratedShop {
             contacts.add(new ContactFacts(id("contact", car, pad), id("contact", car, pad), Optional.of(mount), Optional.empty(),
                     Optional.of(at), Optional.of(id("fixture", car, pad)), Optional.empty(), Vec3.UP, Optional.empty(),
                             Optional.of("pad"),
-                    Optional.empty(), value(0.0002 * (pad % 3)), Optional.empty(), Optional.empty()));
+                    Optional.empty(), value(0.0002 * (pad % 3)), Optional.empty(), Optional.empty(), Optional.empty()));
         }
         for (int visit = 0; visit < 3; visit++) {
             String stage = id("stage", car, visit);

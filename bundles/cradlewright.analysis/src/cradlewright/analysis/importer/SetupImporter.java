@@ -60,7 +60,8 @@ final class SetupImporter {
                 Identity.reference(contact.getLiftPoint()), Values.point(contact.getPoint()), carrier(contact),
                 Identity.wantedReference(contact.getHole()), Values.direction(contact.getNormal()).orElse(Vec3.UP),
                 Words.hold(contact.getHold()), Identity.wantedReference(contact.getPad()), ShimImporter.stack(contact.getShims()),
-                Values.si(contact.getGap()), Values.compliance(contact.getStiffness()), Optional.ofNullable(contact.getPin()));
+                Values.si(contact.getGap()), Values.compliance(contact.getStiffness()), Optional.ofNullable(contact.getPin()),
+                Values.si(contact.getHeight()));
     }
 
     /** Returns what carries; the first one when the file names several, which its reader complains about. */

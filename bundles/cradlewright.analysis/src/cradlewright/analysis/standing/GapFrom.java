@@ -13,6 +13,8 @@ public enum GapFrom {
     TAKEN_AS_STANDING("from heights; taken as measured on the standing dolly, nobody said"),
     /** Heights of the drawing. */
     DRAWING("from heights of the drawing; what the dolly sags by itself comes on top"),
+    /** Heights that stands or arms are set to. */
+    SET_HEIGHTS("from the heights that stands or arms are set to"),
     /** Stacks as found less stacks as they are now. */
     STACKS_AS_FOUND("stack as found less the stack there now"),
     /** Places of the mounts on shell and chassis less the stacks as they are now. */

@@ -137,7 +137,7 @@ final class StandingResolver {
         Support support = new Support(contact.id(), contact.name(), onCar.get(), inCarrier, normal, hold, mount, liftPoint, holder, pad,
                 compliance.value(), compliance.assumed(), gap.orElse(0.0), gap.isPresent() ? GapFrom.MEASURED : GapFrom.NOTHING, shims);
         // A height is short by the part of it that lies along the push; of a stop at the side no height tells the gap.
-        low(support, dolly, setup).filter(low -> support.holdsUp())
+        low(support, contact, dolly, setup).filter(low -> support.holdsUp())
                 .ifPresent(low -> lowByHeight.put(contact.id(), low * normal.z()));
         return Optional.of(support);
     }
@@ -204,6 +204,9 @@ final class StandingResolver {
             return setup.shimTarget().filter(SetupFacts.ShimTarget.AS_FOUND::equals).map(target -> GapFrom.STACKS_AS_FOUND)
                     .orElse(GapFrom.STACKS_BY_DRAWING);
         }
+        if (dolly.isEmpty()) {
+            return GapFrom.SET_HEIGHTS;
+        }
         return dolly.flatMap(DollyFacts::heights).map(taken -> switch (taken) {
             case STANDING -> GapFrom.STANDING_DOLLY;
             case DRAWING -> GapFrom.DRAWING;
@@ -214,11 +217,13 @@ final class StandingResolver {
      * Returns by how much a support is low, m, as far as heights or stacks tell. Only the twist of these numbers acts on the forces, a
      * common offset or slope does not.
      */
-    private static Optional<Double> low(Support support, Optional<DollyFacts> dolly, SetupFacts setup) {
+    private static Optional<Double> low(Support support, ContactFacts contact, Optional<DollyFacts> dolly, SetupFacts setup) {
         if (support.holder() instanceof Holder.OnChassis on) {
             return setup.kind() == CarrierKind.CHASSIS ? lowOnChassis(support, on.mount(), setup) : Optional.empty();
         }
-        return lowOnFixture(support, dolly);
+        // Beside fixtures of a dolly a stand would count from another floor than they do.
+        boolean set = dolly.isEmpty() && (support.holder() instanceof Holder.OnStand || support.holder() instanceof Holder.OnArm);
+        return set ? contact.height().flatMap(height -> lowOn(height.si(), support)) : lowOnFixture(support, dolly);
     }
 
     /**
@@ -236,18 +241,19 @@ final class StandingResolver {
         return wanted.flatMap(height -> now.map(stack -> height - stack));
     }
 
+    /** Returns height of the place on the car less that of what lies below it: the top of what carries, pad and shims. */
+    private static Optional<Double> lowOn(double top, Support support) {
+        Optional<Double> stack = support.shims().isPresent() ? support.shims().get().height() : Optional.of(0.0);
+        Optional<Double> pad = support.pad().isPresent() ? support.pad().get().thickness().map(Value::si) : Optional.of(0.0);
+        return stack.flatMap(shims -> pad.map(thickness -> support.inCarrier().z() - top - thickness - shims));
+    }
+
     /** Returns height of the mount less the height of what stands below it. */
     private static Optional<Double> lowOnFixture(Support support, Optional<DollyFacts> dolly) {
         if (!(support.holder() instanceof Holder.OnFixture on) || on.fixture().height().isEmpty()) {
             return Optional.empty();
         }
         Optional<Vec3> base = dolly.flatMap(d -> d.base(on.fixture()));
-        Optional<Double> stack = support.shims().isPresent() ? support.shims().get().height() : Optional.of(0.0);
-        Optional<Double> padHeight = support.pad().isPresent() ? support.pad().get().thickness().map(Value::si) : Optional.of(0.0);
-        if (base.isEmpty() || stack.isEmpty() || padHeight.isEmpty()) {
-            return Optional.empty();
-        }
-        double top = base.get().z() + on.fixture().height().get().si() + on.fixture().offset().z() + padHeight.get() + stack.get();
-        return Optional.of(support.inCarrier().z() - top);
+        return base.flatMap(foot -> lowOn(foot.z() + on.fixture().height().get().si() + on.fixture().offset().z(), support));
     }
 }

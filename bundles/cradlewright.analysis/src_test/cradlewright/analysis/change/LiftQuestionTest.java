@@ -58,7 +58,8 @@ class LiftQuestionTest {
         for (int i = 0; i < ARMS.size(); i++) {
             contacts.add(new ContactFacts("c" + i, ARMS.get(i), Optional.empty(), Optional.empty(),
                     Optional.of(new Vec3(i < 2 ? 0 : 2, i % 2 == 0 ? -0.5 : 0.5, 0)), Optional.of("one " + ARMS.get(i)), Optional.empty(),
-                    Vec3.UP, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
+                    Vec3.UP, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                    Optional.empty()));
         }
         CarFacts car = (CarFacts) facts.get("car");
         List<SetupFacts> setups = new ArrayList<>(car.setups());

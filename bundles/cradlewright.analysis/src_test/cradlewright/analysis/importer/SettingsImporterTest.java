@@ -38,7 +38,8 @@ class SettingsImporterTest {
         settings.setWorkingTolerance(Measured.parse("1.5 mm", Dimension.LENGTH));
         assertEquals(new SettingsFacts(100, COMMON.leanForce(), COMMON.barForce(), COMMON.requiredRatio(), COMMON.tightMargin(),
                 COMMON.jointFactor(), COMMON.step(), COMMON.unevenness(), COMMON.slope(), COMMON.walkingSpeed(),
-                new SettingsFacts.ShimTolerance(COMMON.shimTolerance().storing(), 0.0015, COMMON.shimTolerance().welding()), COMMON.friction()),
+                new SettingsFacts.ShimTolerance(COMMON.shimTolerance().storing(), 0.0015, COMMON.shimTolerance().welding()),
+                COMMON.friction()),
                 SettingsImporter.settings(settings));
     }
 

@@ -39,8 +39,8 @@ class VisitToSignKeyTest {
     }
 
     private void operation(String id, String setup, boolean done, String... after) {
-        operations.add(new OperationFacts(id, id, Optional.empty(), List.of(), List.of(), Optional.ofNullable(setup), Optional.empty(), done,
-                List.of(after)));
+        operations.add(new OperationFacts(id, id, Optional.empty(), List.of(), List.of(), Optional.ofNullable(setup), Optional.empty(),
+                done, List.of(after)));
     }
 
     private void booked(String operation, int dayOfMarch) {

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.Examination;
 import cradlewright.analysis.facts.FootFacts;
+import cradlewright.analysis.facts.GearFacts;
 import cradlewright.analysis.facts.Hold;
 import cradlewright.analysis.facts.PartFacts;
 import cradlewright.analysis.facts.PropFacts;
@@ -22,6 +24,7 @@ import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.quantity.Source;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -535,6 +538,37 @@ class LoadsKeyTest {
         return new SettingsFacts(person, common.leanForce(), common.barForce(), common.requiredRatio(), common.tightMargin(),
                 common.jointFactor(), common.step(), common.unevenness(), common.slope(), common.walkingSpeed(), common.shimTolerance(),
                 common.friction());
+    }
+
+    /** Four stands at the corners, the two behind 0.2 m higher as the car is there, the last one low by that much, m. */
+    private static VisitShop onStands(double low) {
+        VisitShop shop = new VisitShop(CarrierKind.STANDS).part("tub", 400, 1, 0, 0.9);
+        String[] corners = {"1L", "1R", "2L", "2R"};
+        for (int i = 0; i < 4; i++) {
+            double z = i < 2 ? 0.4 : 0.6;
+            shop.with(new GearFacts.Stand("stand " + corners[i], corners[i], new Examination(Optional.empty(), Optional.empty(),
+                    Optional.empty()), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), OptionalInt.empty()));
+            shop.touch(corners[i]).at(i < 2 ? 0 : 2, i % 2 == 0 ? -0.5 : 0.5, z).on("stand " + corners[i]).stiff(2e5)
+                    .set(i == 3 ? z - low : z);
+        }
+        // Stiffer than any shell counts as rigid.
+        shop.torsion = Optional.of(VisitShop.measured(1e12));
+        return shop;
+    }
+
+    @Test
+    void aStandThatIsSetLowTakesLessAndUnlikeHeightsAloneChangeNothing() {
+        // Four equal springs under a rigid body: the corner that is low by g, and the one across, lose k g / 4, the others gain it (own
+        // derivation: twist g/4 at each corner, the rest is a movement of the body). 2e5 * 0.004 / 4 = 200 N of 980.665 N.
+        double share = 400 * 9.80665 / 4;
+        for (double low : new double[] {0, 0.004}) {
+            double twist = 2e5 * low / 4;
+            Loads rest = rest(onStands(low));
+            assertEquals(share - twist, rest.support("2R").orElseThrow().force(), 0.02 * share);
+            assertEquals(share - twist, rest.support("1L").orElseThrow().force(), 0.02 * share);
+            assertEquals(share + twist, rest.support("1R").orElseThrow().force(), 0.02 * share);
+            assertEquals(share + twist, rest.support("2L").orElseThrow().force(), 0.02 * share);
+        }
     }
 
     @Test

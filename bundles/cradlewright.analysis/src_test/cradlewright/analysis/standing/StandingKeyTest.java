@@ -109,6 +109,35 @@ class StandingKeyTest {
         assertEquals(0.003, support(shop, 1).gap());
     }
 
+    /** Two stands of which the second is told how high it is set if wanted. */
+    private static VisitShop onStands(boolean secondKnown) {
+        VisitShop shop = new VisitShop(CarrierKind.STANDS).with(pad(0.01)).with(stand("s1")).with(stand("s2"));
+        ShimFacts two = new ShimFacts(Optional.empty(), value(0.002), OptionalInt.of(2));
+        shop.touch("A").at(0, 0, 0.5).on("s1").set(0.48).pad("pad").shims(new ShimStackFacts(List.of(two)));
+        shop.touch("B").at(1, 0, 0.65).on("s2");
+        if (secondKnown) {
+            shop.touches.get(1).set(0.648);
+        }
+        return shop;
+    }
+
+    private static GearFacts.Stand stand(String id) {
+        return new GearFacts.Stand(id, id, new Examination(Optional.empty(), Optional.empty(), Optional.empty()), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), OptionalInt.empty());
+    }
+
+    @Test
+    void standsAreLowByTheHeightsTheyAreSetTo() {
+        // A: 0.5 - (0.48 + 0.01 + 0.004) = 0.006 m; B: 0.65 - 0.648 = 0.002 m.
+        VisitShop shop = onStands(true);
+        assertEquals(0.006, support(shop, 0).gap(), 1e-12);
+        assertEquals(0.002, support(shop, 1).gap(), 1e-12);
+        assertEquals(GapFrom.SET_HEIGHTS, support(shop, 1).gapFrom());
+        assertFalse(support(onStands(false), 0).gapKnown(), "heights of some alone are not used");
+        shop.touches.get(0).low(0.001);
+        assertEquals(0.0, support(shop, 1).gap(), "nor heights beside a measured gap");
+    }
+
     @Test
     void whatGivesByItselfGivesTogetherInLine() {
         // Pad: t/(A E) = 0.01/(0.005 * 5e6) = 4e-7 m/N. Arm 1/4e5 with pad 1/1e6: 3.5e-6 m/N.

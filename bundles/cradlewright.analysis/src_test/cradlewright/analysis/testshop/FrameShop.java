@@ -191,7 +191,7 @@ public final class FrameShop {
         return new ContactFacts(id, id, Optional.empty(), Optional.empty(), Optional.of(at), Optional.of("fixture-" + id),
                 Optional.empty(), Vec3.UP,
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(measured(0)), Optional.of(measured(1e-7)),
-                        Optional.empty());
+                        Optional.empty(), Optional.empty());
     }
 
     private DollyFacts dolly(List<FixtureFacts> fixtures) {

@@ -266,7 +266,7 @@ public final class RollingShop {
         return new ContactFacts(id, id, Optional.empty(), Optional.empty(), Optional.of(new Vec3(x, y, 0.3)),
                 Optional.of("fixture-" + id),
                 Optional.empty(), Vec3.UP, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(measured(0)),
-                Optional.of(measured(1e-7)), Optional.empty());
+                Optional.of(measured(1e-7)), Optional.empty(), Optional.empty());
     }
 
     private DollyFacts dolly() {

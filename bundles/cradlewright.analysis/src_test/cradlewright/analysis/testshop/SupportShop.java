@@ -153,7 +153,7 @@ public final class SupportShop {
             Optional<Vec3> point = placed && !liftPoint ? Optional.of(at) : Optional.empty();
             return new ContactFacts(id, id, Optional.empty(), liftPoint ? Optional.of("point-" + id) : Optional.empty(), point,
                     carriedBy,
-                    Optional.empty(), normal, hold, pad, shims, gap, compliance, Optional.empty());
+                    Optional.empty(), normal, hold, pad, shims, gap, compliance, Optional.empty(), Optional.empty());
         }
 
         private FixtureFacts fixture() {

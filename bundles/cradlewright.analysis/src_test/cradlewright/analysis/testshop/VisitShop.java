@@ -62,6 +62,7 @@ public final class VisitShop {
         private Optional<ShimStackFacts> shims = Optional.empty();
         private Optional<Value> gap = Optional.empty();
         private Optional<Value> compliance = Optional.empty();
+        private Optional<Value> height = Optional.empty();
 
         private Touch(String id) {
             this.id = id;
@@ -127,9 +128,15 @@ public final class VisitShop {
             return this;
         }
 
+        /** Says how high above the floor the stand or arm is set, m. */
+        public Touch set(double metres) {
+            height = Optional.of(measured(metres));
+            return this;
+        }
+
         private ContactFacts facts() {
             return new ContactFacts(id, id, mount, liftPoint, point, carrier, Optional.empty(), normal, hold, pad, shims, gap, compliance,
-                    Optional.empty());
+                    Optional.empty(), height);
         }
     }
 

@@ -62,7 +62,8 @@ public final class SupportLeanCheck extends LoadedVisitCheck {
     private Finding judge(Support support, Carried carried, Standing standing, Subject subject, SettingsFacts settings) {
         double grip = settings.friction().low() * Math.max(0, carried.force());
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation("at rest")
-                .input("friction", Amount.ratio(settings.friction().low()), "least that the shop has settled, else common practice, no source")
+                .input("friction", Amount.ratio(settings.friction().low()),
+                        "least that the shop has settled, else common practice, no source")
                 .input("carries along its push, masses as listed", Amount.force(carried.force()), "worked out")
                 .against(Amount.force(carried.shear()), Amount.force(grip), FRICTION);
         Verdict verdict = Verdict.of(carried.shear(), grip, settings.tightMargin());

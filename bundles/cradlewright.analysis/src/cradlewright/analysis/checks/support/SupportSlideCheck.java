@@ -93,8 +93,8 @@ public final class SupportSlideCheck extends LoadedVisitCheck {
         finding.remedy(Remedy.trial("Pin the shell at " + support.name() + ".", Trial.records(Swap.contacts(grip.standing(),
                 contact -> contact.id().equals(support.contactId()), contact -> contact.withHold(Hold.PINNED)))));
         if (verdict == Verdict.STOP && grip.at(settings.friction().high()).verdict(carried, worst) != Verdict.STOP) {
-            finding.remedy(Remedy.advice("Pull at an empty pad with a spring balance and settle a narrower range of friction: at the better "
-                    + "end of the range it would be held."));
+            finding.remedy(Remedy.advice("Pull at an empty pad with a spring balance and settle a narrower range of friction: "
+                    + "at the better end of the range it would be held."));
         }
         return finding.say(verdict, verdict == Verdict.STOP
                 ? "The push slides the shell off its supports: friction does not hold it."
