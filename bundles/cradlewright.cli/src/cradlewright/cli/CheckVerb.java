@@ -31,7 +31,10 @@ import picocli.CommandLine.Spec;
 
 /** Checks a shop, or what is named of it. */
 @Command(name = "check", mixinStandardHelpOptions = true,
-        description = "Checks every car as it stands or hangs, every dolly and all lifting gear of a shop.")
+        description = {"Checks every car as it stands or hangs, every dolly and all lifting gear of a shop.",
+            "For example: check my-shop --only \"red coupe\" --html pages"},
+        footer = {"", "Exit codes: 0 all holds or is tight, 1 a STOP, 2 a CAN'T SAY and no STOP, 3 bad input,",
+            "            4 internal error, 5 something is tight (only with --strict)."})
 final class CheckVerb implements Callable<Integer> {
 
     @Spec

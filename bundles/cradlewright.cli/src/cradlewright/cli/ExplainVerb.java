@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
 
 /** Explains one check: its formulas with sources and limits, and the numbers of a shop put in. */
 @Command(name = "explain", mixinStandardHelpOptions = true,
-        description = "Explains a check: formulas, sources, limits; with a shop also the numbers put in.")
+        description = {"Explains a check: formulas, sources, limits; with a shop also the numbers put in.",
+            "For example: explain stand.load my-shop"})
 final class ExplainVerb implements Callable<Integer> {
 
     @Spec

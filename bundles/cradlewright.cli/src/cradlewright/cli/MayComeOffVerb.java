@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
 
 /** May a part come off the car as it stands now? */
 @Command(name = "may-come-off", mixinStandardHelpOptions = true,
-        description = "May this part come off now? Asks the checks with the part on and off; nothing is saved.",
+        description = {"May this part come off now? Asks the checks with the part on and off; nothing is saved.",
+            "For example: may-come-off my-shop bonnet --car \"red coupe\""},
         footer = {"", "The exit code follows the graver of both: as the car stands now, and with the part off."})
 final class MayComeOffVerb implements Callable<Integer> {
 

@@ -54,7 +54,7 @@ final class StockVerb implements Callable<Integer> {
     }
 
     private void list(StandardStock standards) {
-        String part = name == null ? "" : name.toLowerCase(Locale.ROOT);
+        String part = name == null ? "" : name.strip().toLowerCase(Locale.ROOT);
         List<StockItem> found = standards.items().stream().filter(item -> item.getName().toLowerCase(Locale.ROOT).contains(part)).toList();
         if (found.isEmpty()) {
             throw new BadInputException("nothing in the list has \"" + name + "\" in its name"

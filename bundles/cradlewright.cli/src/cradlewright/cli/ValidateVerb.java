@@ -11,7 +11,8 @@ import picocli.CommandLine.Spec;
 
 /** Looks through the files of a shop without checking anything. */
 @Command(name = "validate", mixinStandardHelpOptions = true,
-        description = "Looks through the files of a shop: what is wrong, in which file and line, and how to mend it.")
+        description = "Looks through the files of a shop: what is wrong, in which file and line, and how to mend it.",
+        footer = {"", "Exit codes: 0 in order or with remarks only, 3 something must be mended first."})
 final class ValidateVerb implements Callable<Integer> {
 
     @Spec

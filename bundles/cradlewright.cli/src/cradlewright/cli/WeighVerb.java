@@ -29,6 +29,9 @@ final class WeighVerb implements Callable<Integer> {
     /** Two standard uncertainties of a reading, as a share of it, when nobody says: common practice, no source. */
     private static final double SCALE_SHARE = 0.02;
     private static final double COVERAGE = 2;
+    /** What is more than that is a slip of the pen; the same as in files. */
+    private static final double MOST_KILOGRAMS = 1e5;
+    private static final double MOST_METRES = 1e3;
     private static final String SHAPE = "write it as \"860 -470 = 47.6 kg\": back, right, what the scale shows";
 
     @Spec
@@ -94,7 +97,11 @@ final class WeighVerb implements Callable<Integer> {
 
     private static double typed(String text, Dimension dimension, Unit unit, String what) {
         try {
-            return Measured.parseTyped(text, dimension, unit, Locale.ROOT).si();
+            double si = Measured.parseTyped(text, dimension, unit, Locale.ROOT).si();
+            if (Math.abs(si) > (dimension == Dimension.MASS ? MOST_KILOGRAMS : MOST_METRES)) {
+                throw new BadInputException(what + ": \"" + text + "\" is beyond anything in a shop; check digits, exponent and unit");
+            }
+            return si;
         } catch (QuantityFormatException e) {
             throw new BadInputException(what + ": " + e.getMessage());
         }

@@ -33,6 +33,8 @@ class CommandLineTest {
         assertTrue(run.out().startsWith("Usage: cradlewright " + verb), run.out());
         assertEquals("", run.err());
         assertEquals(0, run.out().lines().filter(line -> line.length() > 100).count(), run.out());
+        boolean plain = List.of("validate", "list-checks").contains(verb);
+        assertTrue(plain || run.out().contains("or example: " + verb + " ") || run.out().contains("for example: " + verb), run.out());
         assertTrue(Run.of("--help").out().contains("  " + verb + " "), "the help of the whole names it");
     }
 

@@ -45,4 +45,15 @@ class WeighVerbTest {
         assertEquals(3, Run.of("weigh", "1 2 = 3", "--scales", "0").code());
         assertEquals(3, Run.of("weigh").code());
     }
+
+    @Test
+    void aSlipOfThePenIsNoWeight() {
+        for (String reading : List.of("860 -470 = 1e308", "1e300 0 = 5", "0 0 = 100001 kg")) {
+            Run run = Run.of("weigh", reading);
+            assertEquals(3, run.code(), run.err());
+            assertTrue(run.err().contains("is beyond anything in a shop"), run.err());
+        }
+        assertEquals(3, Run.of("weigh", "1 2 = 3", "--scales", "1e200").code());
+        assertEquals(0, Run.of("weigh", "0 0 = 100000 kg").code());
+    }
 }
