@@ -43,7 +43,7 @@ final class OpenShop {
         }
         List<FileRoot> roots = folder.files().stream().map(ShopFile::root).flatMap(root -> root.stream()).toList();
         try {
-            return ShopImporter.importShop(roots, day, 1);
+            return ShopImporter.importShop(roots, day, LocalDate.now(), 1);
         } catch (IllegalArgumentException e) {
             throw new BadInputException("shop.cwshop: " + e.getMessage());
         }

@@ -1,5 +1,6 @@
 package cradlewright.analysis.facts;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -56,6 +57,13 @@ public record CarFacts(String id, String name, boolean separateChassis, List<Pie
     public CarFacts with(VisitFacts visit) {
         return new CarFacts(id, name, separateChassis, pieces, mounts, liftPoints, workPoints, cutZones, temporaryLoads, braces, stages,
                 setups, replace(visits, visit), weighings);
+    }
+
+    /** Returns this car as a question about a day takes it, the same record where that changes nothing; see {@link VisitFacts#asked}. */
+    public CarFacts asked(LocalDate asked, LocalDate clock) {
+        List<VisitFacts> then = visits.stream().map(visit -> visit.asked(asked, clock)).toList();
+        return then.equals(visits) ? this : new CarFacts(id, name, separateChassis, pieces, mounts, liftPoints, workPoints, cutZones,
+                temporaryLoads, braces, stages, setups, then, weighings);
     }
 
     /** Returns this car with the mount of that id replaced. */

@@ -25,6 +25,18 @@ public record VisitFacts(String id, String name, Optional<String> stageId, Optio
         return !current.orElse(false) && to.isPresent() && to.get().isBefore(day);
     }
 
+    /**
+     * Returns this visit as a question about a day takes it. That a car stands so now was said at some time from the first day of the
+     * visit up to the day of the clock; of a day before the visit or one still to come it says nothing, so there the days count.
+     *
+     * @param asked the day that is asked about
+     * @param clock the day on which it is asked
+     */
+    public VisitFacts asked(LocalDate asked, LocalDate clock) {
+        boolean said = !asked.isAfter(clock) && from.map(first -> !first.isAfter(asked)).orElse(true);
+        return said || current.isEmpty() ? this : new VisitFacts(id, name, stageId, setupId, from, to, Optional.empty());
+    }
+
     /** Returns the days it covers, for example {@code 2026-03-01 to 2026-04-30}. */
     public String days() {
         if (from.isEmpty() && to.isEmpty()) {

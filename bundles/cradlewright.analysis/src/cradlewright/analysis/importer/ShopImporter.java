@@ -1,5 +1,6 @@
 package cradlewright.analysis.importer;
 
+import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.Fact;
 import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.facts.ShopSnapshot;
@@ -46,9 +47,19 @@ public final class ShopImporter {
      * @throws IllegalArgumentException when a setting of the shop is out of range, naming it, or a root is none of a shop file
      */
     public static ShopSnapshot importShop(Collection<? extends EObject> roots, LocalDate today, long number) {
+        return importShop(roots, today, today, number);
+    }
+
+    /**
+     * Reads the whole shop as it is on another day than that of the clock; the rest as in {@link #importShop(Collection, LocalDate, long)}.
+     *
+     * @param asked the day the answers are for
+     * @param clock the day on which they are asked for: which visit is said to be on now holds up to then
+     */
+    public static ShopSnapshot importShop(Collection<? extends EObject> roots, LocalDate asked, LocalDate clock, long number) {
         List<Fact> facts = roots.stream().flatMap(root -> importRoot(root).stream()).toList();
         Optional<Shop> shop = roots.stream().filter(Shop.class::isInstance).map(Shop.class::cast).findFirst();
-        return snapshot(shop, facts, today, number);
+        return snapshot(shop, facts, asked, clock, number);
     }
 
     /**
@@ -61,10 +72,15 @@ public final class ShopImporter {
      * @throws IllegalArgumentException when a setting of the shop is out of range, naming it
      */
     public static ShopSnapshot snapshot(Optional<Shop> shop, Collection<? extends Fact> facts, LocalDate today, long number) {
+        return snapshot(shop, facts, today, today, number);
+    }
+
+    private static ShopSnapshot snapshot(Optional<Shop> shop, Collection<? extends Fact> facts, LocalDate asked, LocalDate clock,
+            long number) {
         Map<String, Fact> byId = new LinkedHashMap<>();
-        facts.forEach(fact -> byId.putIfAbsent(fact.id(), fact));
+        facts.forEach(fact -> byId.putIfAbsent(fact.id(), fact instanceof CarFacts car ? car.asked(asked, clock) : fact));
         return new ShopSnapshot(number, shop.map(Identity::name).orElse(NAMELESS),
-                shop.map(ShopImporter::importSettings).orElseGet(SettingsFacts::commonPractice), today, byId);
+                shop.map(ShopImporter::importSettings).orElseGet(SettingsFacts::commonPractice), asked, byId);
     }
 
     /**

@@ -74,6 +74,22 @@ class PartOffTest {
         assertEquals(List.of("later", "always"), current(car, DAY.plusDays(1)));
     }
 
+    @Test
+    void whatIsSaidToStandThereNowHoldsFromItsFirstDayToTheClock() {
+        LocalDate clock = DAY;
+        VisitFacts said = new VisitFacts("said", "said", Optional.empty(), Optional.empty(), Optional.of(DAY.minusDays(9)),
+                Optional.of(DAY.minusDays(5)), Optional.of(true));
+        assertTrue(said.asked(DAY, clock).on(DAY), "past its last day, but somebody said that it stands so");
+        assertTrue(said.asked(DAY.minusDays(2), clock).on(DAY.minusDays(2)));
+        assertFalse(said.asked(DAY.plusDays(1), clock).on(DAY.plusDays(1)), "of tomorrow nobody said anything");
+        assertFalse(said.asked(DAY.minusDays(10), clock).on(DAY.minusDays(10)), "it had not begun");
+        assertTrue(said.asked(DAY.minusDays(7), clock).on(DAY.minusDays(7)));
+        VisitFacts ended = new VisitFacts("ended", "ended", Optional.empty(), Optional.empty(), Optional.of(DAY.minusDays(9)),
+                Optional.of(DAY.plusDays(5)), Optional.of(false));
+        assertFalse(ended.asked(DAY, clock).on(DAY), "within its days, but somebody said that it does not stand so");
+        assertTrue(ended.asked(DAY.plusDays(1), clock).on(DAY.plusDays(1)));
+    }
+
     private static List<String> current(CarFacts car, LocalDate day) {
         return PartOffQuestion.current(car, day).stream().map(VisitFacts::id).toList();
     }

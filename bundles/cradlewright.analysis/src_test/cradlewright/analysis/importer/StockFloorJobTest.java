@@ -1,8 +1,11 @@
 package cradlewright.analysis.importer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.Fact;
 import cradlewright.analysis.facts.JobFacts;
 import cradlewright.analysis.facts.OperationFacts;
@@ -12,6 +15,7 @@ import cradlewright.analysis.facts.ShopSnapshot;
 import cradlewright.analysis.facts.SlabFacts;
 import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.facts.VisitFacts;
 import cradlewright.model.base.BaseFactory;
 import cradlewright.model.base.Identified;
 import cradlewright.model.base.Shop;
@@ -34,6 +38,7 @@ import cradlewright.model.stock.StockFactory;
 import cradlewright.model.vehicle.Car;
 import cradlewright.model.vehicle.Part;
 import cradlewright.model.vehicle.VehicleFactory;
+import cradlewright.model.vehicle.Visit;
 import cradlewright.quantity.Dimension;
 import cradlewright.quantity.Measured;
 import cradlewright.quantity.Position;
@@ -172,6 +177,23 @@ class StockFloorJobTest {
         assertEquals(SettingsFacts.commonPractice(), snapshot.settings());
         assertEquals(List.of("first"), snapshot.all(Fact.class).stream().map(Fact::name).toList());
         assertEquals("shop", ShopImporter.importShop(List.of(), TODAY, 1).name());
+    }
+
+    @Test
+    void whatStandsThereNowIsNotTakenForAnotherDay() {
+        Car car = with(VehicleFactory.eINSTANCE.createCar(), "car");
+        Visit visit = with(VehicleFactory.eINSTANCE.createVisit(), "visit");
+        visit.setFrom(TODAY.minusDays(5));
+        visit.setTo(TODAY.minusDays(1));
+        visit.setCurrent(true);
+        car.getVisits().add(visit);
+        assertTrue(only(car, TODAY, TODAY).on(TODAY));
+        assertFalse(only(car, TODAY.plusDays(1), TODAY).on(TODAY.plusDays(1)));
+        assertTrue(only(car, TODAY.plusDays(1), TODAY.plusDays(1)).on(TODAY.plusDays(1)), "asked tomorrow it is still said to stand there");
+    }
+
+    private static VisitFacts only(Car car, LocalDate asked, LocalDate clock) {
+        return ShopImporter.importShop(List.of(car), asked, clock, 1).find(CarFacts.class, "car").orElseThrow().visits().get(0);
     }
 
     @Test
