@@ -81,7 +81,7 @@ public final class SheetPane {
         for (int line = 0; line < text.lines().size(); line++) {
             style(line, text.lines().get(line), tab);
         }
-        field.setTopIndex(0);
+        field.setTopPixel(0);
         field.setRedraw(true);
     }
 
@@ -123,10 +123,11 @@ public final class SheetPane {
             field.setStyleRange(new StyleRange(begin, mark.head(), VerdictLook.faint(field.getBackground()), null));
         }
         if (mark.kind() == Kind.POINT || mark.head() > 0) {
-            int stop = mark.kind() == Kind.POINT ? 2 * MARGIN : tab + 2 * MARGIN;
+            int text = mark.kind() == Kind.POINT ? 2 * MARGIN : tab + 2 * MARGIN;
             field.setLineIndent(line, 1, indent);
-            field.setLineTabStops(line, 1, new int[] {stop});
-            field.setLineWrapIndent(line, 1, stop);
+            // Tab stops count from the indent, the other lines from the margin.
+            field.setLineTabStops(line, 1, new int[] {text - indent});
+            field.setLineWrapIndent(line, 1, text);
         }
     }
 }

@@ -124,7 +124,8 @@ public final class StartEditor extends EditorPart implements OpenShopListener, W
                 .text(Messages.Start_car, 3, CarRow::name);
         SashForm below = new SashForm(halves, SWT.HORIZONTAL);
         if (role == Role.MANAGER) {
-            top.text(Messages.Start_stands, 4, row -> row.line().standing()).text(Messages.Start_waits, 4, row -> row.line().waiting()).text(Messages.Start_next, 3, CarRow::date);
+            top.text(Messages.Start_stands, 4, row -> row.line().standing())
+                    .text(Messages.Start_waits, 4, row -> row.line().waiting()).text(Messages.Start_next, 3, CarRow::date);
             carriers = Optional.of(carriers(below));
             places = Optional.of(new RowTable<PlaceLine>(below, Messages.Start_places).text(Messages.Start_place, 1, PlaceLine::name)
                     .text(Messages.Start_taken, 1, row -> row.cars().isEmpty() ? Messages.Start_free : String.join("; ", row.cars())));

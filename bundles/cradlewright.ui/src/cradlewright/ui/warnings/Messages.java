@@ -5,6 +5,12 @@ import org.eclipse.osgi.util.NLS;
 /** Words of the view of all answers. */
 final class Messages extends NLS {
 
+    public static String Fix_enter;
+    public static String Fix_hint;
+    public static String Fix_label;
+    public static String Fix_notReached;
+    public static String Fix_stale;
+    public static String Fix_title;
     public static String Warnings_answer;
     public static String Warnings_by;
     public static String Warnings_byCheck;

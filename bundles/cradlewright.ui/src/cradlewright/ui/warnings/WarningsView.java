@@ -60,6 +60,7 @@ public final class WarningsView extends ViewPart implements OpenShopListener, Wo
     private Label line;
     private TreeViewer tree;
     private SheetPane explained;
+    private FixBar fixes;
 
     @Override
     public void createPartControl(Composite parent) {
@@ -70,7 +71,11 @@ public final class WarningsView extends ViewPart implements OpenShopListener, Wo
         line = new Label(left, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).indent(4, 2).applyTo(line);
         tree(left);
-        explained = new SheetPane(halves, Messages.Warnings_explained);
+        Composite right = new Composite(halves, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(right);
+        explained = new SheetPane(right, Messages.Warnings_explained);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(explained.control());
+        fixes = new FixBar(right);
         halves.setWeights(3, 2);
         actions();
         WorkingShop.addOpenListener(this);
@@ -209,6 +214,7 @@ public final class WarningsView extends ViewPart implements OpenShopListener, Wo
     private void explain() {
         Optional<Sheet> sheet = shop.flatMap(open -> selected().map(row -> sheet(open, row)));
         sheet.ifPresentOrElse(explained::show, () -> explained.say(shop.isPresent() ? Messages.Warnings_choose : Messages.Warnings_noShop));
+        fixes.show(shop, selected().filter(AnswerRow.class::isInstance).map(row -> ((AnswerRow) row).finding()));
     }
 
     private static Sheet sheet(WorkingShop open, Object row) {

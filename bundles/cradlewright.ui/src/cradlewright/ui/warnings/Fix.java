@@ -1,0 +1,80 @@
+package cradlewright.ui.warnings;
+
+import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Remedy;
+import cradlewright.analysis.check.Trial;
+import cradlewright.analysis.engine.Progress;
+import cradlewright.analysis.facts.Change;
+import cradlewright.analysis.facts.ShopSnapshot;
+import cradlewright.analysis.importer.ShopImporter;
+import cradlewright.analysis.run.ShopChecks;
+import cradlewright.analysis.writeback.WriteBack;
+import cradlewright.model.base.FileRoot;
+import cradlewright.model.edit.ShopChange;
+import cradlewright.model.io.ShopFile;
+import cradlewright.model.io.ShopFolder;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.eclipse.osgi.util.NLS;
+
+/**
+ * Something to do that was tried and mends without harm, ready to be entered into the files as it was tried. Made on any thread from
+ * records; carried out on the thread that owns the objects, as one change that can be undone.
+ *
+ * @param remedy what to do
+ * @param change the records on which it was tried
+ * @param writeBack what is to be set
+ * @param snapshot number of the snapshot for which it was tried; on any other nobody knows whether it mends
+ */
+record Fix(Remedy remedy, Change change, WriteBack writeBack, long snapshot) {
+
+    /** Returns what can be entered about an answer for the snapshot that the checks hold. */
+    static List<Fix> of(Finding finding, ShopSnapshot shop, ShopChecks checks, Progress progress) {
+        List<Fix> fixes = new ArrayList<>();
+        for (Remedy remedy : finding.remedies()) {
+            if (remedy.proof() == Remedy.Proof.MENDS) {
+                checks.trial(finding, remedy, progress).map(Trial::change).flatMap(change -> WriteBack.of(shop, change)
+                        .map(found -> new Fix(remedy, change, found, shop.number()))).ifPresent(fixes::add);
+            }
+        }
+        return List.copyOf(fixes);
+    }
+
+    /** Tells whether the shop is still the one for which it was tried. */
+    boolean fits(ShopSnapshot now) {
+        return now.number() == snapshot;
+    }
+
+    /**
+     * Returns it as one change of the files that hold what is to be set; nothing when something of it is not there any more. The change
+     * reads the files anew before it is kept and throws {@link NotEntered} when they do not say what was tried: nothing of it is left then.
+     */
+    Optional<ShopChange> toChange(ShopFolder folder, ShopSnapshot now) {
+        List<Optional<ShopFile>> files = writeBack.objectIds().stream().map(id -> folder.find(id).flatMap(folder::fileOf)).toList();
+        if (!fits(now) || files.isEmpty() || files.stream().anyMatch(Optional::isEmpty)) {
+            return Optional.empty();
+        }
+        Set<ShopFile> touched = files.stream().flatMap(Optional::stream).collect(Collectors.toSet());
+        return Optional.of(new ShopChange(NLS.bind(Messages.Fix_label, remedy.words().replaceAll("\\.$", "")), touched,
+                () -> enter(folder, now)));
+    }
+
+    private void enter(ShopFolder folder, ShopSnapshot now) {
+        try {
+            writeBack.apply(folder::find);
+        } catch (IllegalArgumentException e) {
+            throw new NotEntered(e);
+        }
+        if (!WriteBack.reached(read(folder, now), change)) {
+            throw new NotEntered(null);
+        }
+    }
+
+    private static ShopSnapshot read(ShopFolder folder, ShopSnapshot now) {
+        List<FileRoot> roots = folder.files().stream().flatMap(file -> file.root().stream()).toList();
+        return ShopImporter.importShop(roots, now.today(), now.number() + 1);
+    }
+}

@@ -1,0 +1,2 @@
+/** Tests of finding what somebody asks about. */
+package cradlewright.ui.ask;
