@@ -8,6 +8,8 @@ import cradlewright.ui.start.StartPages;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.IAdaptable;
 import org.eclipse.core.runtime.Platform;
@@ -61,7 +63,12 @@ final class ShopWorkbenchAdvisor extends WorkbenchAdvisor {
         UndoRedo.install(workbench);
         WorkingShop.addOpenListener(new ShopMarkers());
         StartPages.install(workbench);
-        words.stream().filter(word -> !word.startsWith("-")).findFirst()
-                .ifPresent(word -> ShopOpening.open(workbench.getActiveWorkbenchWindow(), Path.of(word)));
+        shopNamed().ifPresent(folder -> ShopOpening.open(workbench.getActiveWorkbenchWindow(), folder));
+    }
+
+    /** Returns the first word that is neither an option of the platform nor its value. */
+    private Optional<Path> shopNamed() {
+        return IntStream.range(0, words.size()).filter(i -> !words.get(i).startsWith("-") && (i == 0 || !words.get(i - 1).startsWith("-")))
+                .mapToObj(i -> Path.of(words.get(i))).findFirst();
     }
 }

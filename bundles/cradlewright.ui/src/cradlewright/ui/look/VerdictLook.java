@@ -37,17 +37,25 @@ public final class VerdictLook {
 
     /** Returns the colour of the word on such a ground; nobody disposes of it. */
     public static Color color(Verdict verdict, Color ground) {
-        return color(dark(ground) ? light(verdict) : strong(verdict));
+        return color(rgb(verdict, dark(ground)));
     }
 
     /** Returns the colour of words that matter less, such as an answer that is out of date, on such a ground. */
     public static Color faint(Color ground) {
-        return color(dark(ground) ? new RGB(0xb0, 0xb6, 0xbf) : new RGB(0x5b, 0x64, 0x70));
+        return color(faintRgb(dark(ground)));
     }
 
     /** Tells whether a ground is dark. */
     public static boolean dark(Color ground) {
         return ground.getRed() + ground.getGreen() + ground.getBlue() < 3 * DARK_BELOW;
+    }
+
+    static RGB rgb(Verdict verdict, boolean onDark) {
+        return onDark ? light(verdict) : strong(verdict);
+    }
+
+    static RGB faintRgb(boolean onDark) {
+        return onDark ? new RGB(0xb6, 0xbc, 0xc5) : new RGB(0x5b, 0x64, 0x70);
     }
 
     private static RGB strong(Verdict verdict) {

@@ -6,6 +6,7 @@ import cradlewright.analysis.importer.ShopImporter;
 import cradlewright.model.base.FileRoot;
 import cradlewright.model.io.ShopFile;
 import cradlewright.model.io.ShopFolder;
+import cradlewright.ui.words.Nouns;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Collection;
@@ -49,7 +50,9 @@ final class Snapshots {
         try {
             return new Taken(ShopImporter.snapshot(folder.shop(), all, today, number), "");
         } catch (IllegalArgumentException e) {
-            return new Taken(ShopImporter.snapshot(Optional.empty(), all, today, number), e.getMessage());
+            ShopSnapshot bare = ShopImporter.snapshot(Optional.empty(), all, today, number);
+            String name = folder.shop().map(Nouns::name).orElse(bare.name());
+            return new Taken(new ShopSnapshot(number, name, bare.settings(), today, bare.facts()), e.getMessage());
         }
     }
 }

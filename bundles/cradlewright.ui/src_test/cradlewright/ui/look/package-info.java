@@ -1,0 +1,2 @@
+/** Tests of how things look. */
+package cradlewright.ui.look;

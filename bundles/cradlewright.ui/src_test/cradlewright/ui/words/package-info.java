@@ -1,0 +1,2 @@
+/** Tests of the words for things. */
+package cradlewright.ui.words;
