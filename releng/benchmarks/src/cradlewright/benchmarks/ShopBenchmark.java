@@ -8,7 +8,8 @@ import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.analysis.run.ShopChecks;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 
 /** Times the checks of a whole shop, and from an edit to the findings; see the README beside. */
@@ -43,10 +44,10 @@ public final class ShopBenchmark {
         bare(few, report);
         Clock.Span small = measure(few, edits, rounds, report);
         Clock.Span large = measure(many, edits, rounds, report);
-        double cars = Math.log((double) many / few);
-        report.line("growth exponent of the full check: %.2f elapsed, %.2f processor",
-                Math.log(large.elapsed() / small.elapsed()) / cars,
-                Math.log(large.processor() / small.processor()) / cars);
+        for (String kind : Clock.Span.KINDS) {
+            report.line("growth exponent of the full check, %s: %.2f", kind,
+                    Math.log(large.of(kind) / small.of(kind)) / Math.log((double) many / few));
+        }
         report.write();
     }
 
@@ -58,9 +59,10 @@ public final class ShopBenchmark {
         Clock.Span whole = clock.read();
         BareSolves bare = new BareSolves(engine);
         Clock.Span alone = bare.run();
-        report.line("%d cars: full check %.2f s processor, its %d solves alone %.2f s; ratio %.2f elapsed, %.2f processor", cars,
-                whole.processor(), bare.count(), alone.processor(), whole.elapsed() / alone.elapsed(),
-                whole.processor() / alone.processor());
+        for (String kind : Clock.Span.KINDS) {
+            report.line("%d cars, s %s: full check %.2f, its %d solves alone %.2f; ratio %.2f", cars, kind, whole.of(kind), bare.count(),
+                    alone.of(kind), whole.of(kind) / alone.of(kind));
+        }
     }
 
     private static int number(String[] args, int index, int otherwise) {
@@ -73,8 +75,7 @@ public final class ShopBenchmark {
     }
 
     private static Clock.Span measure(int cars, int edits, int rounds, Report report) {
-        double[] wall = new double[rounds];
-        double[] used = new double[rounds];
+        List<Clock.Span> checks = new ArrayList<>();
         GeneratedShop shop = new GeneratedShop(cars);
         Engine engine = null;
         ShopAnswers answers = null;
@@ -82,35 +83,32 @@ public final class ShopBenchmark {
             engine = new Engine();
             Clock clock = new Clock();
             answers = full(shop, engine);
-            Clock.Span span = clock.read();
-            wall[i] = span.elapsed();
-            used[i] = span.processor();
+            checks.add(clock.read());
         }
         report.line("%d cars: %d subjects, %d findings %s, %d values remembered, heap in use %d MB", cars,
                 answers.subjects().size(), answers.findings().size(), answers.counts(), engine.size(), usedMegabytes());
-        Clock.Span whole = new Clock.Span(report.spread("  full check, s elapsed", wall),
-                report.spread("  full check, s processor (all threads)", used));
         Random random = new Random(SEED);
-        double[] elapsed = new double[edits];
-        double[] processor = new double[edits];
+        List<Clock.Span> after = new ArrayList<>();
         for (int e = 0; e < edits; e++) {
             shop.weigh(random.nextInt(cars), GeneratedShop.BODY + 100 * random.nextDouble());
             Clock clock = new Clock();
             full(shop, engine);
-            Clock.Span span = clock.read();
-            elapsed[e] = span.elapsed();
-            processor[e] = span.processor();
+            after.add(clock.read());
         }
-        edit(report, edits, "elapsed", elapsed, whole.elapsed());
-        edit(report, edits, "processor", processor, whole.processor());
-        return whole;
+        double[] whole = new double[Clock.Span.KINDS.size()];
+        for (String kind : Clock.Span.KINDS) {
+            double check = report.spread("  full check, s " + kind, times(checks, kind));
+            whole[Clock.Span.KINDS.indexOf(kind)] = check;
+            double[] sorted = times(after, kind);
+            report.spread("  from the edit of a mass to all findings, s " + kind, sorted);
+            double high = sorted[(int) Math.ceil(SHARE * edits) - 1];
+            report.line("    95 of 100 within %.3f s; full check over that: %.1f", high, check / high);
+        }
+        return new Clock.Span(whole[0], whole[1], whole[2]);
     }
 
-    private static void edit(Report report, int edits, String what, double[] times, double whole) {
-        report.spread("  from the edit of a mass to all findings, s " + what, times);
-        Arrays.sort(times);
-        double high = times[(int) Math.ceil(SHARE * edits) - 1];
-        report.line("    95 of 100 within %.3f s; full check over that: %.1f", high, whole / high);
+    private static double[] times(List<Clock.Span> spans, String kind) {
+        return spans.stream().mapToDouble(span -> span.of(kind)).sorted().toArray();
     }
 
     private static long usedMegabytes() {
