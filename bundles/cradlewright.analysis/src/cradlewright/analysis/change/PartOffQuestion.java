@@ -70,8 +70,9 @@ public final class PartOffQuestion {
             return Optional.of("stage and setup of " + silent.get().name() + ": choose both in the car's file");
         }
         if (asked().isEmpty()) {
-            return Optional.of("a visit on this day that carries " + piece().name() + " with the part on: say in its setup that the piece"
-                    + " is carried, and in its stage that the part is on");
+            return Optional.of(part.name() + " is on nothing that stands there on this day: " + present.stream().map(VisitFacts::name)
+                    .collect(Collectors.joining(", ")) + ". If it is on, tick it in the stage of that visit, and " + piece().name()
+                    + " in its setup");
         }
         return asked().stream().filter(visit -> setup(visit).map(SetupFacts::kind).filter(CarrierKind.AWAY::equals).isPresent()).findFirst()
                 .map(visit -> "what it stands on: " + visit.name() + " is away from the shop, ask there");

@@ -2,7 +2,9 @@ package cradlewright.analysis.check;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Deque;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,8 +42,21 @@ public record FindingChange(Kind kind, Optional<Finding> before, Optional<Findin
         }
     }
 
+    /** What is asked of whichever object it hits worst: the same question may be answered of another object after a change. */
+    private record Question(String check, Optional<String> visitId, String situation) {
+        static Question of(Finding finding) {
+            return new Question(finding.check(), finding.subject().visitId(), finding.situation());
+        }
+    }
+
+    /** Tells whether the question is answered of another object now. */
+    public boolean moved() {
+        return before.isPresent() && after.isPresent() && !before.get().objectId().equals(after.get().objectId());
+    }
+
     /**
-     * Compares two runs of the same checks about the same subjects.
+     * Compares two runs of the same checks about the same subjects. An answer whose object has none any more goes with a new one to the
+     * same question in the same situation: the worst place has moved.
      *
      * @param before the answers as things are
      * @param after the answers after the change
@@ -50,14 +65,29 @@ public record FindingChange(Kind kind, Optional<Finding> before, Optional<Findin
     public static List<FindingChange> between(List<Finding> before, List<Finding> after) {
         Map<Place, Deque<Finding>> open = new LinkedHashMap<>();
         before.forEach(finding -> open.computeIfAbsent(Place.of(finding), place -> new ArrayDeque<>()).add(finding));
+        Map<Finding, Finding> same = new IdentityHashMap<>();
+        after.forEach(finding -> Optional.ofNullable(open.get(Place.of(finding))).map(Deque::poll)
+                .ifPresent(old -> same.put(finding, old)));
         List<FindingChange> changes = new ArrayList<>();
         for (Finding finding : after) {
-            Optional<Finding> old = Optional.ofNullable(open.get(Place.of(finding))).map(Deque::poll);
+            Optional<Finding> old = Optional.ofNullable(same.get(finding)).or(() -> elsewhere(finding, before, after, open.values()));
             kind(old, finding).ifPresent(kind -> changes.add(new FindingChange(kind, old, Optional.of(finding))));
         }
         open.values().stream().flatMap(Deque::stream).forEach(old -> changes.add(new FindingChange(
                 old.verdict() == Verdict.HOLDS ? Kind.UNANSWERED : Kind.BETTER, Optional.of(old), Optional.empty())));
         return List.copyOf(changes);
+    }
+
+    /** Only a question that has one answer before and after can move: where each object has its own, one that is gone stays unanswered. */
+    private static Optional<Finding> elsewhere(Finding finding, List<Finding> before, List<Finding> after,
+            Collection<Deque<Finding>> open) {
+        List<Finding> old = of(Question.of(finding), before);
+        return old.size() == 1 && of(Question.of(finding), after).size() == 1 && open.stream().anyMatch(left -> left.remove(old.get(0)))
+                ? Optional.of(old.get(0)) : Optional.empty();
+    }
+
+    private static List<Finding> of(Question question, List<Finding> findings) {
+        return findings.stream().filter(finding -> Question.of(finding).equals(question)).toList();
     }
 
     private static Optional<Kind> kind(Optional<Finding> before, Finding after) {

@@ -1,6 +1,8 @@
 package cradlewright.analysis.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.check.FindingChange.Kind;
 import java.util.List;
@@ -46,6 +48,22 @@ class FindingChangeTest {
     void newAnswersAppearUnlessTheyHold() {
         assertEquals(List.of(Kind.APPEARS), kinds(List.of(), List.of(finding("1L", Verdict.TIGHT, 95))));
         assertEquals(List.of(), kinds(List.of(), List.of(finding("1L", Verdict.HOLDS, 50))));
+    }
+
+    @Test
+    void theOneAnswerToAQuestionMayMoveToAnotherObject() {
+        List<Finding> before = List.of(finding("1L", Verdict.HOLDS, 50));
+        assertEquals(List.of(), kinds(before, List.of(finding("2R", Verdict.HOLDS, 60))), "held there and holds here");
+        FindingChange change = FindingChange.between(before, List.of(finding("2R", Verdict.STOP, 150))).get(0);
+        assertEquals(Kind.WORSE, change.kind());
+        assertTrue(change.moved());
+        assertFalse(FindingChange.between(before, List.of(finding("1L", Verdict.STOP, 150))).get(0).moved());
+    }
+
+    @Test
+    void whereEachObjectHasItsOwnAnswerNoneMoves() {
+        List<Finding> before = List.of(finding("1L", Verdict.HOLDS, 50), finding("1R", Verdict.HOLDS, 50));
+        assertEquals(List.of(Kind.UNANSWERED), kinds(before, List.of(finding("1R", Verdict.HOLDS, 50), finding("2R", Verdict.HOLDS, 50))));
     }
 
     @Test

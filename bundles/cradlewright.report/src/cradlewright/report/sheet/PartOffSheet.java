@@ -77,7 +77,7 @@ public final class PartOffSheet {
         out.row("now", answer.verdictNow().word());
         out.row("part off", answer.verdictThen().word());
         out.row("mass now", BalanceWords.mass(answer.weightNow(), units));
-        out.row("part off", BalanceWords.mass(answer.weightThen(), units));
+        out.row("mass then", BalanceWords.mass(answer.weightThen(), units));
         out.row("balance", move(answer));
         List<FindingChange> worse = answer.changes(Kind.APPEARS, Kind.WORSE, Kind.CLOSER);
         List<FindingChange> open = answer.changes(Kind.UNANSWERED);
@@ -112,7 +112,8 @@ public final class PartOffSheet {
         String what = now.isEmpty() ? "new: " + then.verdict().word()
                 : change.kind() == Kind.CLOSER ? then.verdict().word() + " as before, with more asked"
                 : now.get().verdict().word() + ", then " + then.verdict().word();
-        out.row("worse", what + ". " + FindingWords.reason(then));
+        String moved = change.moved() ? ", moved from " + now.orElseThrow().objectName() + " to " + then.objectName() : "";
+        out.row("worse", what + moved + ". " + FindingWords.reason(then));
         now.map(before -> FindingWords.numbers(before, units)).filter(numbers -> !numbers.isEmpty())
                 .ifPresent(numbers -> out.inner("now", numbers));
         ReasonRows.addBelow(out, new Alike(List.of(then)), "part off", units);
