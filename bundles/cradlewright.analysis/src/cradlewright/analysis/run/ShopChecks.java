@@ -85,7 +85,7 @@ public final class ShopChecks {
 
     /**
      * Asks every check about every subject that there would be after a change and that {@code wanted} lets through. Nothing of the change
-     * stays; remedies are not tried.
+     * stays. What to do is not tried, and missing where it would have to be tried to be found.
      *
      * @return the answers as they would be, under the number of the snapshot that they start from
      * @throws cradlewright.analysis.engine.CancelledException when {@code progress} says so
