@@ -50,6 +50,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /**
@@ -77,6 +78,8 @@ final class ContactSetting {
     private static final double SHORTEST_SPINE = 0.1;
     /** Bending stiffness of a shell when nobody knows it, N*m2: an estimate. */
     private static final double SHELL_BENDING = 2e6;
+    /** The way along a car in its own axes: the length about which its shell twists. */
+    private static final Vec3 REARWARD = new Vec3(1, 0, 0);
     /** How far an end prop is let down to see where the piece comes to rest without it, m. */
     private static final double OFF = 0.1;
 
@@ -369,18 +372,28 @@ final class ContactSetting {
     }
 
     private ElasticShell shell(double torsionalStiffness) {
-        double front = supports.stream().mapToDouble(s -> s.inCarrier().x()).min().orElseThrow();
-        double rear = supports.stream().mapToDouble(s -> s.inCarrier().x()).max().orElseThrow();
-        double span = rear - front;
-        ShellSpine spine = ShellSpine.of(new Vec3(front, balance().y(), balance().z()), span, span, torsionalStiffness, bending());
+        Vec3 rearward = Carriers.turn(REARWARD, standing.setup());
+        double front = alongCar().min().orElseThrow() - balance().dot(rearward);
+        double span = span();
+        Vec3 start = balance().plus(rearward.times(front));
+        ShellSpine spine = ShellSpine.of(start, start.plus(rearward.times(span)), span, torsionalStiffness, bending());
         return new ElasticShell(spine, FrameFlexibility.of(spine, LoadCase.none(spine.model())));
     }
 
     /** Tells whether a twist of the shell matters: more than three supports along its length, and a shell that is not known as rigid. */
     boolean twistMatters() {
-        double front = supports.stream().mapToDouble(s -> s.inCarrier().x()).min().orElse(0);
-        double rear = supports.stream().mapToDouble(s -> s.inCarrier().x()).max().orElse(0);
-        return supports.size() > 3 && rear - front > SHORTEST_SPINE && softest() < STIFFEST_SHELL;
+        return supports.size() > 3 && span() > SHORTEST_SPINE && softest() < STIFFEST_SHELL;
+    }
+
+    /** Returns the distance along the car from the first to the last support, m. */
+    private double span() {
+        return alongCar().max().orElse(0) - alongCar().min().orElse(0);
+    }
+
+    /** Returns how far rearward on the car each support is, m, counted from the origin of the carrier. */
+    private DoubleStream alongCar() {
+        Vec3 rearward = Carriers.turn(REARWARD, standing.setup());
+        return supports.stream().mapToDouble(support -> support.inCarrier().dot(rearward));
     }
 
     /** Returns the torsional stiffness of the carried shell at its low end, or the softest that is taken when nobody knows it. */

@@ -37,7 +37,6 @@ public record Support(String contactId, String name, Vec3 onCar, Vec3 inCarrier,
     /** Rise of the push below which a support is a stop at the side and holds nothing up: it leans by more than 60 degrees. */
     private static final double STOP_AT_THE_SIDE = 0.5;
 
-
     /** Returns this support with a gap that is known, m. */
     Support withGap(double known, GapFrom from) {
         return new Support(contactId, name, onCar, inCarrier, normal, hold, mount, liftPoint, holder, pad, compliance, complianceAssumed,
@@ -59,9 +58,9 @@ public record Support(String contactId, String name, Vec3 onCar, Vec3 inCarrier,
         return holder instanceof Holder.OnFixture on ? Optional.of(on.fixture()) : Optional.empty();
     }
 
-    /** Tells whether it pushes straight up. */
+    /** Tells whether it pushes straight up; of a car that is turned by more than a quarter a part of the push may be minus zero. */
     public boolean upright() {
-        return normal.equals(Vec3.UP);
+        return normal.x() == 0 && normal.y() == 0 && normal.z() > 0;
     }
 
     /** Tells whether it carries, even if its push leans; a stop at the side or a clamp above does not. */

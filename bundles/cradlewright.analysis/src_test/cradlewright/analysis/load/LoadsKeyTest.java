@@ -190,6 +190,30 @@ class LoadsKeyTest {
         }
     }
 
+    /** The shell twists about its own length, whichever way it stands on what carries it: floor and stands know no direction. */
+    @Test
+    void turningAnElasticShellWithItsStandsChangesNothing() {
+        System.out.println("seed " + SEED);
+        Random random = new Random(SEED);
+        for (int run = 0; run < 12; run++) {
+            VisitShop shop = rectangle(0.6 * (random.nextDouble() - 0.5), 0.4 * (random.nextDouble() - 0.5));
+            shop.torsion = Optional.of(VisitShop.measured(2e4 + 3e5 * random.nextDouble()));
+            shop.touch("ML").at(0.2, -0.6, 0).stiff(1e6);
+            shop.touch("MR").at(-0.1, 0.6, 0).stiff(1e6);
+            shop.touches.forEach(touch -> touch.low(0.002 * random.nextDouble()));
+            List<Carried> before = rest(shop).supports();
+            double heading = run == 0 ? Math.PI / 2 : 2 * Math.PI * random.nextDouble();
+            shop.heading = heading;
+            List<Carried> after = rest(shop).supports();
+            for (int i = 0; i < before.size(); i++) {
+                String where = before.get(i).name() + " turned by " + heading + ", seed " + SEED;
+                assertEquals(before.get(i).force(), after.get(i).force(), 1e-5, where);
+                assertEquals(before.get(i).low(), after.get(i).low(), 1e-5, where);
+                assertEquals(before.get(i).high(), after.get(i).high(), 1e-5, where);
+            }
+        }
+    }
+
     @Test
     void shimsThatFormAPlaneChangeNothingForARigidShell() {
         VisitShop shop = rectangle(-0.2, 0.05);

@@ -153,7 +153,7 @@ class CoupledTest {
         if (Double.isInfinite(stiffness)) {
             return new CoupledProblem(List.of(Body.rigid("shell", Body.force(Vec3.ZERO, new Vec3(0, 0, -4000)))), contacts);
         }
-        ShellSpine spine = ShellSpine.of(new Vec3(-0.9, 0, 0), 1.8, 1.8, stiffness, 1e9);
+        ShellSpine spine = ShellSpine.of(new Vec3(-0.9, 0, 0), new Vec3(0.9, 0, 0), 1.8, stiffness, 1e9);
         LoadCase weight = LoadCase.on(spine.model()).force(FramePoint.member(ShellSpine.SPINE, 0.9), new Vec3(0, 0, -4000))
                 .build();
         return new CoupledProblem(List.of(Body.elastic("shell", FrameFlexibility.of(spine, weight))), contacts);

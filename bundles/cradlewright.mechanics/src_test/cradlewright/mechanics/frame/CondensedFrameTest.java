@@ -156,7 +156,7 @@ class CondensedFrameTest {
     }
 
     private static double[] shellOnSprings(double perDegree, double stiffness, double bending) {
-        ShellSpine shell = ShellSpine.of(Vec3.ZERO, 1.8, 1.8, Math.toDegrees(perDegree), bending);
+        ShellSpine shell = ShellSpine.of(Vec3.ZERO, new Vec3(1.8, 0, 0), 1.8, Math.toDegrees(perDegree), bending);
         List<ContactDof> mounts = new ArrayList<>();
         for (double[] place : new double[][] {{0, -0.5}, {0, 0.5}, {1.8, 0.5}, {1.8, -0.5}}) {
             mounts.add(ContactDof.push(shell.pointAt(new Vec3(place[0], place[1], -0.2)), Vec3.UP));
@@ -182,7 +182,7 @@ class CondensedFrameTest {
 
     @Test
     void shellThatTwistsOnFourSprings() {
-        ShellSpine shell = ShellSpine.of(new Vec3(0.2, 0, 0.3), 1.8, 1.8, Math.toDegrees(3390), 3e5);
+        ShellSpine shell = ShellSpine.of(new Vec3(0.2, 0, 0.3), new Vec3(2, 0, 0.3), 1.8, Math.toDegrees(3390), 3e5);
         List<ContactDof> mounts = new ArrayList<>();
         for (double[] place : new double[][] {{0.2, -0.5}, {0.2, 0.5}, {2, 0.5}, {2, -0.5}}) {
             mounts.add(ContactDof.push(shell.pointAt(new Vec3(place[0], place[1], 0)), Vec3.UP));
@@ -211,13 +211,17 @@ class CondensedFrameTest {
 
     @Test
     void spineReachesBeyondItsEnds() {
-        ShellSpine shell = ShellSpine.of(new Vec3(1, 0, 0.5), 2, 2.4, 1e5, 1e6);
+        ShellSpine shell = ShellSpine.of(new Vec3(1, 0, 0.5), new Vec3(3, 0, 0.5), 2.4, 1e5, 1e6);
         FramePoint behind = shell.pointAt(new Vec3(3.5, 0.4, 0.2));
         assertEquals(2, behind.distance(), 1e-12);
         assertEquals(0, shell.model().position(behind).minus(new Vec3(3.5, 0.4, 0.2)).norm(), 1e-12);
         assertEquals(2.4e5, shell.model().member(ShellSpine.SPINE).section().j(), 1e-6, "G is one");
-        assertThrows(IllegalArgumentException.class, () -> ShellSpine.of(Vec3.ZERO, 2, 2, 0, 1e6));
-        assertThrows(IllegalArgumentException.class, () -> ShellSpine.of(Vec3.ZERO, 2, 2, 1e5, Double.POSITIVE_INFINITY));
+        FramePoint beside = ShellSpine.of(Vec3.ZERO, new Vec3(0, 2, 0), 2, 1e5, 1e6).pointAt(new Vec3(0.7, 1.5, 0.2));
+        assertEquals(1.5, beside.distance(), 1e-12, "along the spine, whichever way that lies");
+        Vec3 end = new Vec3(2, 0, 0);
+        assertThrows(IllegalArgumentException.class, () -> ShellSpine.of(end, end, 2, 1e5, 1e6));
+        assertThrows(IllegalArgumentException.class, () -> ShellSpine.of(Vec3.ZERO, end, 2, 0, 1e6));
+        assertThrows(IllegalArgumentException.class, () -> ShellSpine.of(Vec3.ZERO, end, 2, 1e5, Double.POSITIVE_INFINITY));
     }
 
     private static String rail(int side, int i) {

@@ -57,9 +57,9 @@ public final class RollCheck extends VisitCheck {
         if (above <= 0) {
             return finding.say(Verdict.TIGHT, "It hangs below its straps and rights itself; it can still swing.");
         }
-        double middle = standing.supports().stream().mapToDouble(s -> s.inCarrier().y()).average().orElseThrow();
-        List<Support> left = standing.supports().stream().filter(s -> s.inCarrier().y() < middle).toList();
-        List<Support> right = standing.supports().stream().filter(s -> s.inCarrier().y() > middle).toList();
+        double middle = standing.supports().stream().mapToDouble(s -> s.onCar().y()).average().orElseThrow();
+        List<Support> left = standing.supports().stream().filter(s -> s.onCar().y() < middle).toList();
+        List<Support> right = standing.supports().stream().filter(s -> s.onCar().y() > middle).toList();
         double spacing = left.isEmpty() || right.isEmpty() ? 0 : across(right) - across(left);
         if (spacing <= ONE_LINE) {
             return finding.remedy(Remedy.advice("Hang it in two lines of straps, well apart.")).say(Verdict.STOP,
@@ -85,7 +85,7 @@ public final class RollCheck extends VisitCheck {
     }
 
     private static double across(List<Support> line) {
-        return line.stream().mapToDouble(s -> s.inCarrier().y()).average().orElseThrow();
+        return line.stream().mapToDouble(s -> s.onCar().y()).average().orElseThrow();
     }
 
     private static double stiffness(List<Support> line) {

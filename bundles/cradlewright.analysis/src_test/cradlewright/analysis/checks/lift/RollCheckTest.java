@@ -7,6 +7,7 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.testshop.SupportShop;
+import cradlewright.analysis.testshop.VisitShop;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -57,6 +58,19 @@ class RollCheckTest {
     void theHeightCountsAtItsUpperEnd() {
         // 1.6 kN m/rad at h 0.4 m is held by 1.7; with 2 x 0.02 m more it is 1.76.
         assertEquals(Verdict.STOP, only(shop(1.7e3, 1.4).balance(0, 0, 1.4, 0.02)).verdict());
+    }
+
+    @Test
+    void itRollsAboutTheLengthOfTheCarWhicheverWayItHangs() {
+        VisitShop shop = new VisitShop(CarrierKind.STRAPS).part("body", 4000 / Hung.G, 0, 0, 1.4);
+        for (double y : new double[] {-0.5, 0.5}) {
+            shop.touch("front " + y).at(-1, y, 1).stiff(100e3);
+            shop.touch("rear " + y).at(1, y, 1).stiff(100e3);
+        }
+        for (double heading : new double[] {0, 90, 180, 215}) {
+            shop.heading = Math.toRadians(heading);
+            assertEquals(100e3, shop.ask(new RollCheck()).get(0).capacity().orElseThrow().si(), 1e-3, "turned by " + heading);
+        }
     }
 
     @Test
