@@ -49,10 +49,17 @@ public final class CarDrawing {
         words = new Words(units);
     }
 
-    /** Draws what there is to see of a visit. */
+    /** Draws what there is to see of a visit, for a page. */
     public Scene draw(VisitSight sight) {
-        Standing standing = sight.standing();
-        double text = text(standing);
+        return draw(sight, text(sight.standing()));
+    }
+
+    /**
+     * Draws what there is to see of a visit.
+     *
+     * @param text height of the font, mm of the real thing, above zero; marks and bars are as large as it says
+     */
+    public Scene draw(VisitSight sight, double text) {
         List<Item> items = new ArrayList<>();
         List<Scene.View> views = new ArrayList<>();
         Box sheet = Box.EMPTY;

@@ -15,6 +15,7 @@ import cradlewright.report.scene.Shape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /**
  * What each support carries at rest: a bar as long as the load, inward from the support seen from above, upward seen from the left (left
@@ -25,37 +26,47 @@ final class LoadBars implements Drawn {
 
     /** Length of the bar of the most loaded support, in heights of the font. */
     private static final double LONGEST = 4;
+    /** The same over the distance of the supports across the car. */
+    private static final double SHARE = 0.25;
     private static final double BREADTH = 0.62;
     /** Least length of a bar, so that its mark fits. */
-    private static final double SHORTEST = 0.75;
+    private static final double SHORTEST = 0.5;
+    /** Stands after what is from before an edit. */
+    private static final String OLD = " (old)";
     /** Below this force, in N, nothing is carried. */
     private static final double NOTHING = 1;
 
     @Override
     public void draw(VisitSight sight, Pen pen, Words words) {
         double largest = sight.loads().found() ? sight.loads().supports().stream().mapToDouble(Carried::force).max().orElse(0) : 0;
-        double middle = middle(sight.standing());
+        double middle = (extreme(sight.standing(), true) + extreme(sight.standing(), false)) / 2;
+        double longest = longest(sight.standing(), pen.text());
         for (Support support : sight.standing().supports()) {
-            draw(support, sight, largest, support.inCarrier().y() < middle, pen, words);
+            draw(support, sight, longest / Math.max(largest, NOTHING), support.inCarrier().y() < middle, pen, words);
         }
     }
 
-    private static double middle(Standing standing) {
-        double least = standing.supports().stream().mapToDouble(s -> s.inCarrier().y()).min().orElse(0);
-        double most = standing.supports().stream().mapToDouble(s -> s.inCarrier().y()).max().orElse(0);
-        return (least + most) / 2;
+    /** Bars of opposite supports leave room for numbers between them. */
+    private static double longest(Standing standing, double text) {
+        double across = 1000 * (extreme(standing, true) - extreme(standing, false));
+        return across > 0 ? Math.min(LONGEST * text, SHARE * across) : LONGEST * text;
     }
 
-    private static void draw(Support support, VisitSight sight, double largest, boolean left, Pen pen, Words words) {
+    private static double extreme(Standing standing, boolean most) {
+        DoubleStream across = standing.supports().stream().mapToDouble(support -> support.inCarrier().y());
+        return (most ? across.max() : across.min()).orElse(0);
+    }
+
+    private static void draw(Support support, VisitSight sight, double perNewton, boolean left, Pen pen, Words words) {
         Optional<Carried> carried = sight.carried(support);
         Optional<Verdict> verdict = sight.verdict(support);
-        String name = support.name() + verdict.map(v -> " " + v.word()).orElse("");
+        String name = support.name() + verdict.map(v -> " " + v.word() + (sight.judgedBefore() ? OLD : "")).orElse("");
         String number = carried.map(c -> words.force(c.force())).orElse("load not known");
-        String age = sight.outdated() ? "being worked out again" : "";
+        String age = sight.outdated() || sight.judgedBefore() ? "being worked out again" : "";
         Pen.ItemPen item = pen.item(support.contactId(), Kind.LOAD, "load on " + support.name(),
                 Words.join(verdict.map(Verdict::word).orElse(""), carried.map(c -> range(c, words)).orElse("load not known"), age));
         double force = carried.map(Carried::force).orElse(0.0);
-        double length = pen.text() * Math.max(SHORTEST, largest > 0 ? LONGEST * Math.max(0, force) / largest : 0);
+        double length = Math.max(SHORTEST * pen.text(), perNewton * Math.max(0, force));
         Shape.Point at = pen.at(support.inCarrier());
         Box bar = pen.projection() == Projection.PLAN ? inward(at, length, left, pen.text()) : upward(at, length, left, pen.text());
         Role role = role(carried, force, verdict);
@@ -63,7 +74,7 @@ final class LoadBars implements Drawn {
         mark(item, role, bar, pen.text());
         Shape.Point end = pen.projection() == Projection.PLAN ? new Shape.Point(at.x(), left ? bar.top() : bar.bottom())
                 : new Shape.Point((bar.left() + bar.right()) / 2, bar.top());
-        List<String> lines = new ArrayList<>(List.of(age.isEmpty() ? number : number + " (old)"));
+        List<String> lines = new ArrayList<>(List.of(sight.outdated() && carried.isPresent() ? number + OLD : number));
         if (pen.projection() == Projection.PLAN && support.condition() != Condition.SOUND) {
             lines.add(Words.condition(support.condition()));
         }

@@ -22,12 +22,13 @@ final class Marks {
         Role role = role(condition);
         double in = half * 0.55;
         switch (condition) {
-            case SOUND -> {
-            }
             case REPAIRED -> cross(item, role, at, in, 0);
             case THIN -> item.line(role, at.moved(-in, 0), at.moved(in, 0));
             case HOLED -> cross(item, role, at, in, in);
             case NOT_LOOKED_AT -> question(item, role, at, in);
+            default -> {
+                // What is sound needs no sign.
+            }
         }
     }
 

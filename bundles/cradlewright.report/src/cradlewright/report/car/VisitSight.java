@@ -32,10 +32,11 @@ import java.util.stream.Stream;
  * @param tipping the lines over which it would tip
  * @param findings the answers about this visit
  * @param stock what its parts are of, by id
- * @param outdated whether loads and answers are those from before an edit
+ * @param outdated whether the loads are those from before an edit
+ * @param judgedBefore whether the answers are those from before an edit
  */
 public record VisitSight(Standing standing, Weight weight, Loads loads, List<TippingLine> tipping, List<Finding> findings,
-        Map<String, StockFacts> stock, boolean outdated) {
+        Map<String, StockFacts> stock, boolean outdated, boolean judgedBefore) {
 
     /** Copies lists and map. */
     public VisitSight {
@@ -44,14 +45,23 @@ public record VisitSight(Standing standing, Weight weight, Loads loads, List<Tip
         stock = Map.copyOf(stock);
     }
 
-    /** Returns this with the answers about the visit. */
-    public VisitSight withFindings(List<Finding> answers) {
-        return new VisitSight(standing, weight, loads, tipping, answers, stock, outdated);
+    /**
+     * Returns this with the answers about the visit.
+     *
+     * @param old whether they are those from before an edit
+     */
+    public VisitSight withFindings(List<Finding> answers, boolean old) {
+        return new VisitSight(standing, weight, loads, tipping, answers, stock, outdated, old);
+    }
+
+    /** Returns this with loads that are worked out for it. */
+    VisitSight withLoads(Loads worked) {
+        return new VisitSight(standing, weight, worked, tipping, findings, stock, false, judgedBefore);
     }
 
     /** Returns what is there now with the loads and answers of before, until new ones are worked out. */
     public VisitSight withNumbersOf(VisitSight before) {
-        return new VisitSight(standing, weight, before.loads, tipping, before.findings, stock, true);
+        return new VisitSight(standing, weight, before.loads, tipping, before.findings, stock, true, true);
     }
 
     static Map<String, StockFacts> stock(Standing standing, Reader reader) {

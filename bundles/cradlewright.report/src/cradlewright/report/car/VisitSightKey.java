@@ -1,13 +1,9 @@
 package cradlewright.report.car;
 
-import cradlewright.analysis.checks.TippingLinesKey;
 import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.load.LoadsKey;
 import cradlewright.analysis.load.Situation;
-import cradlewright.analysis.standing.StandingKey;
-import cradlewright.analysis.standing.WeightKey;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -20,8 +16,7 @@ public record VisitSightKey(String carId, String visitId) implements Key<Optiona
 
     @Override
     public Optional<VisitSight> compute(Reader reader) {
-        return reader.read(new StandingKey(carId, visitId)).map(standing -> new VisitSight(standing,
-                reader.read(new WeightKey(carId, visitId)), reader.read(new LoadsKey(carId, visitId, Situation.atRest(), false)),
-                reader.read(new TippingLinesKey(carId, visitId)), List.of(), VisitSight.stock(standing, reader), false));
+        return reader.read(new VisitSketchKey(carId, visitId))
+                .map(sketch -> sketch.withLoads(reader.read(new LoadsKey(carId, visitId, Situation.atRest(), false))));
     }
 }

@@ -117,7 +117,7 @@ public final class HtmlReport {
     private void drawing(StringBuilder out, Engine engine, Subject subject, List<Finding> findings) {
         engine.read(new VisitSightKey(subject.ownerId(), subject.visitId().orElseThrow()), Progress.NONE)
                 .filter(sight -> !sight.standing().supports().isEmpty())
-                .map(sight -> new CarDrawing(units).draw(sight.withFindings(findings)))
+                .map(sight -> new CarDrawing(units).draw(sight.withFindings(findings, false)))
                 .ifPresent(scene -> out.append(new SvgPainter().paint(scene)).append('\n'));
     }
 

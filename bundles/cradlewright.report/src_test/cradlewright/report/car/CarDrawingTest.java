@@ -152,7 +152,7 @@ class CarDrawingTest {
     void whatIsNotKnownOrOldIsSaid() {
         VisitSight sight = Demo.sights().get(RED);
         VisitSight unknown = new VisitSight(sight.standing(), sight.weight(), Loads.none(Situation.atRest(), Outcome.MISSING, "mass"),
-                sight.tipping(), List.of(), sight.stock(), false);
+                sight.tipping(), List.of(), sight.stock(), false, false);
         Item bar = item(draw(unknown), C2L, Kind.LOAD, Projection.PLAN);
         assertEquals(Role.LOAD_OPEN, bar.shapes().get(0).role());
         assertTrue(bar.value().contains("load not known"), bar.value());

@@ -55,7 +55,7 @@ final class Demo {
         ShopAnswers answers = new ShopChecks(engine, BuiltInChecks.catalogue()).ask(s -> s.label().equals(label), Progress.NONE);
         Subject subject = answers.subjects().get(0);
         return engine.read(new VisitSightKey(subject.ownerId(), subject.visitId().orElseThrow()), Progress.NONE).orElseThrow()
-                .withFindings(answers.about(subject));
+                .withFindings(answers.about(subject), false);
     }
 
     private static Engine engine() {
