@@ -40,6 +40,7 @@ import cradlewright.mechanics.frame.FrameStructure;
 import cradlewright.mechanics.frame.LoadCase;
 import cradlewright.mechanics.frame.ShellSpine;
 import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.mass.Balance;
 import cradlewright.mechanics.mass.EstimatedBalance;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -342,10 +343,12 @@ final class ContactSetting {
         return problem(situation, this::rigid, 1);
     }
 
-    /** Returns the problem under factored actions: own weight of the dolly and what it carries, the mass at its upper end. */
+    /**
+     * Returns the problem under factored actions: own weight of the dolly and what it carries, where the k = 2 ellipsoid of mass and
+     * balance point is heaviest. What else the balance point may be off is left to the factors.
+     */
     CoupledProblem factored(Situation situation, double ownFactor, double carriedFactor) {
-        double mass = carried.balance().mass() + carried.expanded(EstimatedBalance.Quantity.MASS);
-        Body shell = Body.rigid(SHELL, carriedLoads(situation, mass, carriedFactor));
+        Body shell = Body.rigid(SHELL, carriedLoads(situation, carried.worst(1, Vec3.ZERO), carriedFactor));
         return new CoupledProblem(bodies(shell, situation, ownFactor), contacts(situation, this::rigid));
     }
 
@@ -359,7 +362,7 @@ final class ContactSetting {
     }
 
     private Body rigid(Situation situation) {
-        return Body.rigid(SHELL, carriedLoads(situation, carried.balance().mass(), 1));
+        return Body.rigid(SHELL, carriedLoads(situation, carried.balance(), 1));
     }
 
     private Body elasticShell(Situation situation, double torsionalStiffness) {
@@ -440,8 +443,8 @@ final class ContactSetting {
         return situation.weightFactor() * mass * Constants.GRAVITY;
     }
 
-    private ForceMoment carriedLoads(Situation situation, double mass, double factor) {
-        ForceMoment loads = Body.force(balance(), Vec3.UP.times(-weight(situation, mass)));
+    private ForceMoment carriedLoads(Situation situation, Balance load, double factor) {
+        ForceMoment loads = Body.force(load.point(), Vec3.UP.times(-weight(situation, load.mass())));
         Optional<ForceMoment> push = situation.push().map(p -> Body.force(p.at(), p.force()));
         return push.map(loads::plus).orElse(loads).times(factor);
     }

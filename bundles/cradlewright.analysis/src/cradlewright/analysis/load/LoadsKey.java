@@ -16,7 +16,8 @@ import java.util.stream.Collectors;
  * @param visitId the visit
  * @param situation what happens
  * @param factored whether actions are factored for resistances of EN 1993: 1.35 own weight of the dolly, 1.5 what it carries and
- *        pushes (EN 1990 Table A1.2(B), from memory; everything carried counts as variable: common practice, no source)
+ *        pushes (EN 1990 Table A1.2(B), from memory; everything carried counts as variable: common practice, no source); what is
+ *        carried is where its give or take is heaviest, the dolly weighs what is listed
  */
 public record LoadsKey(String carId, String visitId, Situation situation, boolean factored) implements Key<Loads> {
 

@@ -284,6 +284,16 @@ class LoadsKeyTest {
         assertArrayEquals(new double[] {even, even, even, even}, castors(loads), 1e-3);
     }
 
+    @Test
+    void factoredActionsMoveTheBalancePointWithTheMass() {
+        // An engine of 80 kg that may weigh 120 kg stands over the line of s0 and s1: s2 carries half of the other 800 kg, whatever it
+        // weighs (statics; the balance point moves along its tangent, which is 0.2 % off here).
+        VisitShop shop = onDolly(VisitShop.measured(800)).part("engine", new Value(80, 20, Source.GUESSED), new Vec3(-0.5, 0, 1), 0);
+        Loads loads = ask(shop, "rest", true);
+        assertEquals(1.5 * 400 * G, loads.supports().get(2).force(), 0.004 * 1.5 * 400 * G);
+        assertEquals(1.5 * 920 * G, supports(loads)[0] + supports(loads)[1] + supports(loads)[2], 1e-3);
+    }
+
     /** Two rails of flat bar 50 mm by 20 mm and 2 m long between castors, six fixtures; the dolly is soft when it has its members. */
     private static VisitShop soft(boolean withMembers, Optional<DollyFacts.Heights> heights) {
         SteelDolly dolly = new SteelDolly("dolly");

@@ -15,14 +15,11 @@ import cradlewright.analysis.checks.FeetDown;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.StockFacts.CastorType;
-import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.castor.Brake;
 import cradlewright.mechanics.castor.CastorFormulas;
-import cradlewright.mechanics.castor.CastorStates;
-import cradlewright.mechanics.geometry.Vec3;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -32,8 +29,6 @@ public final class CastorBrakeCheck extends DollyLoadCheck {
 
     /** Friction of a tread on dry concrete that is not swept clean: common practice, no source. */
     private static final double FRICTION = 0.4;
-    /** Directions of the fall that are looked at. */
-    private static final int DIRECTIONS = 16;
 
     /** Creates the check. */
     public CastorBrakeCheck() {
@@ -65,12 +60,12 @@ public final class CastorBrakeCheck extends DollyLoadCheck {
         if (!missing.isEmpty()) {
             return List.of(finding.cantSay("What the brakes hold cannot be told.", missing));
         }
-        List<Brake> holds = states(load, fall, braked);
-        if (holds.isEmpty()) {
+        Optional<Brake> hold = WorstBrakes.of(load, fall, braked, FRICTION);
+        if (hold.isEmpty()) {
             // It falls over on this slope, which another check says.
             return List.of();
         }
-        Brake least = holds.stream().min((a, b) -> Double.compare(a.capacity(), b.capacity())).orElseThrow();
+        Brake least = hold.get();
         double margin = settings(reader).tightMargin();
         finding.against(Amount.force(least.needed()), Amount.force(least.capacity()),
                 "friction of the braked castors and their brake test, on the three castors of an uneven floor that are worst");
@@ -90,22 +85,5 @@ public final class CastorBrakeCheck extends DollyLoadCheck {
         return braked.stream().sorted().map(load.wheels()::get)
                 .filter(wheel -> wheel.type().flatMap(CastorType::ratedLoad).filter(rated -> rated.low() > 0).isEmpty())
                 .map(wheel -> "rated load of castor " + wheel.castor().name()).toList();
-    }
-
-    /** Every state on three castors, the floor falling in each of many directions, which moves the weight downhill. */
-    private static List<Brake> states(DollyLoad load, Fall fall, Set<Integer> braked) {
-        List<Brake> holds = new ArrayList<>();
-        double shift = Math.max(0, load.balance().z()) * fall.slope();
-        for (int i = 0; i < DIRECTIONS; i++) {
-            double angle = 2 * Math.PI * i / DIRECTIONS;
-            Vec3 at = load.balance().plus(new Vec3(Math.cos(angle), Math.sin(angle), 0).times(shift));
-            CastorStates states = CastorStates.of(load.castors(), at, load.weightHigh() * Math.cos(fall.angle()));
-            for (CastorStates.State state : states.states()) {
-                List<Brake.Braked> brakes = braked.stream().map(castor -> new Brake.Braked(state.loads().get(castor),
-                        load.wheels().get(castor).type().flatMap(CastorType::ratedLoad).map(Value::low).orElseThrow())).toList();
-                holds.add(Brake.hold(load.weightHigh(), fall.angle(), brakes, FRICTION));
-            }
-        }
-        return holds;
     }
 }
