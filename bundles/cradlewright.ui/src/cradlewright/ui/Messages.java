@@ -24,11 +24,13 @@ public final class Messages extends NLS {
     public static String Edit_rename;
     public static String File_nothing;
     public static String File_reason;
+    public static String File_table;
     public static String File_thing;
     public static String File_verdict;
     public static String History_begin;
     public static String History_here;
     public static String History_state;
+    public static String History_table;
     public static String History_undone;
     public static String History_what;
     public static String History_where;
@@ -46,6 +48,7 @@ public final class Messages extends NLS {
     public static String Navigator_open;
     public static String Navigator_paste;
     public static String Navigator_rename;
+    public static String Navigator_tree;
     public static String Navigator_unreadable;
     public static String Navigator_unsaved;
     public static String Open_noProject;

@@ -52,8 +52,10 @@ final class ShopActionBars extends ActionBarAdvisor {
         return command(command, null);
     }
 
+    /** Makes an entry with an id of its own: the platform takes undo and redo, by the id of their command, out of every tool bar. */
     private CommandContributionItem command(String command, ImageDescriptor picture) {
-        CommandContributionItemParameter item = new CommandContributionItemParameter(window, null, command, CommandContributionItem.STYLE_PUSH);
+        CommandContributionItemParameter item = new CommandContributionItemParameter(window, "cradlewright.ui.item." + command, command,
+                CommandContributionItem.STYLE_PUSH);
         item.icon = picture;
         return new CommandContributionItem(item);
     }

@@ -31,7 +31,7 @@ final class ShopWindowAdvisor extends WorkbenchWindowAdvisor implements OpenShop
         window.setShowCoolBar(true);
         window.setShowStatusLine(true);
         window.setShowProgressIndicator(true);
-        window.setTitle(Messages.Start_title);
+        WorkingShop.current().ifPresentOrElse(this::opened, () -> window.setTitle(Messages.Start_title));
         WorkingShop.addOpenListener(this);
     }
 

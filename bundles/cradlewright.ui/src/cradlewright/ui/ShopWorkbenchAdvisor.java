@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.IAdaptable;
 import org.eclipse.core.runtime.Platform;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
@@ -29,6 +30,7 @@ final class ShopWorkbenchAdvisor extends WorkbenchAdvisor {
             "IMG_OBJS_WARNING_PATH", "icons/full/obj16/warn_tsk.svg", "IMG_OBJS_INFO_PATH", "icons/full/obj16/info_tsk.svg");
 
     private final List<String> words;
+    private Optional<String> trouble = Optional.empty();
 
     ShopWorkbenchAdvisor(String[] words) {
         this.words = List.of(words);
@@ -36,6 +38,7 @@ final class ShopWorkbenchAdvisor extends WorkbenchAdvisor {
 
     @Override
     public void initialize(IWorkbenchConfigurer configurer) {
+        configurer.setSaveAndRestore(true);
         IDE.registerAdapters();
         Bundle pictures = Platform.getBundle("org.eclipse.ui.ide");
         PICTURES_OF_PROBLEMS.forEach((name, path) -> configurer.declareImage(name, ImageDescriptor.createFromURL(pictures.getEntry(path)),
@@ -57,13 +60,19 @@ final class ShopWorkbenchAdvisor extends WorkbenchAdvisor {
         return new ShopWindowAdvisor(configurer);
     }
 
+    /** Opens the shop before the window comes up, so that editors find it when they are brought back. */
+    @Override
+    public void preStartup() {
+        WorkingShop.addOpenListener(new ShopMarkers());
+        trouble = ShopOpening.openAtStart(shopNamed());
+    }
+
     @Override
     public void postStartup() {
         IWorkbench workbench = getWorkbenchConfigurer().getWorkbench();
         UndoRedo.install(workbench);
-        WorkingShop.addOpenListener(new ShopMarkers());
         StartPages.install(workbench);
-        shopNamed().ifPresent(folder -> ShopOpening.open(workbench.getActiveWorkbenchWindow(), folder));
+        trouble.ifPresent(why -> MessageDialog.openError(workbench.getActiveWorkbenchWindow().getShell(), Messages.Open_title, why));
     }
 
     /** Returns the first word that is neither an option of the platform nor its value. */

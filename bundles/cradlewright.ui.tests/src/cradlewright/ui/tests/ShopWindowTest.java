@@ -26,6 +26,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.eclipse.core.resources.IMarker;
@@ -41,6 +42,8 @@ import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IEditorPart;
@@ -149,6 +152,7 @@ class ShopWindowTest {
         assertTrue(shop.workingOut(), "answers are older than the edit");
         assertEquals("*" + car().getName(), row(row(tree().getItems(), "Cars").getItems(), "*" + car().getName()).getText());
         assertEquals("Undo: " + label, Bot.menuText("Edit", "Undo"));
+        assertTrue(toolTips().anyMatch(tip -> tip.startsWith("Undo: " + label)), "the tool bar names it, too");
         Bot.menu("Edit", "Undo");
         assertEquals(before, part.getName());
         assertFalse(shop.stack().isDirty(file));
@@ -163,6 +167,11 @@ class ShopWindowTest {
         Bot.menu("File", "Save All");
         assertTrue(Files.readString(folder.resolve(file.path())).contains(before));
         assertNothingOfThePlatformIn(folder);
+    }
+
+    private static Stream<String> toolTips() {
+        return Bot.controls(Bot.shell()).filter(ToolBar.class::isInstance).flatMap(bar -> Arrays.stream(((ToolBar) bar).getItems()))
+                .map(ToolItem::getToolTipText).filter(Objects::nonNull);
     }
 
     private static void assertNothingOfThePlatformIn(Path shopFolder) {

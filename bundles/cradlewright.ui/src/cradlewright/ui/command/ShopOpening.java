@@ -7,6 +7,7 @@ import cradlewright.ui.shop.WorkingShop;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.util.NLS;
@@ -32,6 +33,24 @@ public final class ShopOpening {
             RecentShops.remove(folder);
             MessageDialog.openError(window.getShell(), Messages.Open_title, e.getMessage());
             return false;
+        }
+    }
+
+    /**
+     * Opens a shop before there is a window: the one that is named, else the one that was open last.
+     *
+     * @return why the one that was named cannot be opened
+     */
+    public static Optional<String> openAtStart(Optional<Path> named) {
+        Optional<Path> folder = named.or(() -> RecentShops.all().stream().findFirst());
+        try {
+            if (folder.isPresent()) {
+                RecentShops.add(WorkingShop.open(folder.get(), Clock.systemDefaultZone()).folder().directory());
+            }
+            return Optional.empty();
+        } catch (ShopNotOpened e) {
+            RecentShops.remove(folder.get());
+            return named.map(any -> e.getMessage());
         }
     }
 

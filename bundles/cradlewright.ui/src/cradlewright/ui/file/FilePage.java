@@ -4,6 +4,7 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.model.io.ShopFile;
 import cradlewright.ui.Messages;
+import cradlewright.ui.look.Spoken;
 import cradlewright.ui.look.VerdictLook;
 import cradlewright.ui.shop.Saveables;
 import cradlewright.ui.shop.ShowsObject;
@@ -97,6 +98,7 @@ public final class FilePage extends EditorPart implements ISaveablesSource, Show
         frame.setLayout(columns);
         table = new TableViewer(frame, SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL);
         table.getTable().setHeaderVisible(true);
+        Spoken.name(table.getTable(), Messages.File_table);
         columns.setColumnData(add(Messages.File_verdict, new ColumnLabelProvider() {
             @Override
             public String getText(Object row) {

@@ -5,6 +5,7 @@ import cradlewright.model.edit.ShopEvent;
 import cradlewright.model.edit.ShopStack;
 import cradlewright.model.io.ShopFile;
 import cradlewright.ui.Messages;
+import cradlewright.ui.look.Spoken;
 import cradlewright.ui.look.VerdictLook;
 import cradlewright.ui.shop.OpenShopListener;
 import cradlewright.ui.shop.WorkingShop;
@@ -52,6 +53,7 @@ public final class HistoryView extends ViewPart implements OpenShopListener, Wor
         page.setLayout(columns);
         table = new TableViewer(page, SWT.FULL_SELECTION | SWT.V_SCROLL);
         table.getTable().setHeaderVisible(true);
+        Spoken.name(table.getTable(), Messages.History_table);
         add(columns, Messages.History_what, WHAT, new Labels() {
             @Override
             public String getText(Object row) {

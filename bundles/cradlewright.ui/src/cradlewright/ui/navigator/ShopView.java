@@ -9,6 +9,7 @@ import cradlewright.ui.edit.Deleting;
 import cradlewright.ui.look.ColumnTree;
 import cradlewright.ui.edit.Spot;
 import cradlewright.ui.look.Picture;
+import cradlewright.ui.look.Spoken;
 import cradlewright.ui.shop.OpenShopListener;
 import cradlewright.ui.shop.Saveables;
 import cradlewright.ui.shop.ShopEditors;
@@ -108,6 +109,8 @@ public final class ShopView extends ViewPart implements ISaveablesSource, ISavea
         ColumnViewerToolTipSupport.enableFor(tree);
         tree.setContentProvider(rows);
         tree.setUseHashlookup(true);
+        Spoken.name(tree.getTree(), Messages.Navigator_tree);
+        Spoken.name(filtered.getFilterControl(), Messages.Navigator_filter);
         Dragging.install(tree);
         tree.addDoubleClickListener(event -> open(((IStructuredSelection) event.getSelection()).getFirstElement()));
         return page;
