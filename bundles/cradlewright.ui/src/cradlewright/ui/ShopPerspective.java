@@ -18,7 +18,7 @@ public final class ShopPerspective implements IPerspectiveFactory {
     public static final String BELOW = "below";
 
     private static final float LEFT_SHARE = 0.27f;
-    private static final float UPPER_SHARE = 0.6f;
+    private static final float UPPER_SHARE = 0.64f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {

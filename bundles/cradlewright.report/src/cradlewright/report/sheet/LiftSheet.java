@@ -19,7 +19,8 @@ import java.util.List;
 public final class LiftSheet {
 
     private static final String SCALE_STOP = "lift.scale-stop";
-    private static final String CARE = "Nobody beneath a car that hangs. Raise it a hand's breadth, look at every pad and strap, then go on.";
+    private static final String CARE = "Nobody beneath a car that hangs. Raise it a hand's breadth, look at every pad and strap, then "
+            + "go on.";
 
     private final UnitSystem units;
 
@@ -43,7 +44,7 @@ public final class LiftSheet {
     }
 
     private static String title(LiftQuestion question) {
-        return question.car().name() + " as it is at " + question.visit().name() + ", "
+        return question.subject().label() + ", "
                 + (question.setup().kind() == CarrierKind.LIFT ? "on " : "in straps from ")
                 + question.gear().map(Fact::name).orElse("gear that nobody named") + " (" + question.setup().name() + ")";
     }
@@ -70,7 +71,8 @@ public final class LiftSheet {
     }
 
     private void shares(LiftQuestion question, LiftAnswer answer, SheetBuilder out) {
-        out.title(question.setup().kind() == CarrierKind.LIFT ? "What each arm takes, hanging still" : "What each strap takes, hanging still");
+        boolean arms = question.setup().kind() == CarrierKind.LIFT;
+        out.title("What each " + (arms ? "arm" : "strap") + " takes, hanging still");
         if (!answer.loads().found()) {
             out.row("missing", answer.loads().reason());
         }

@@ -137,7 +137,7 @@ public final class StartEditor extends EditorPart implements OpenShopListener, W
             places = Optional.empty();
         }
         below.setWeights(3, 2);
-        halves.setWeights(1, 1);
+        halves.setWeights(5, 4);
         cars = Optional.of(top);
         openOnDoubleClick(top.viewer());
         top.viewer().addSelectionChangedListener(event -> tellAbout());
@@ -148,7 +148,7 @@ public final class StartEditor extends EditorPart implements OpenShopListener, W
         RowTable<CarrierRow> table = new RowTable<CarrierRow>(parent, Messages.Start_carriers)
                 .verdict(Messages.Start_answer, CarrierRow::verdict).text(Messages.Start_carrier, 3, CarrierRow::name);
         if (role == Role.MANAGER) {
-            table.text(Messages.Start_usedBy, 3, row -> String.join("; ", row.line().cars())).text(Messages.Start_due, 2, CarrierRow::due);
+            table.text(Messages.Start_due, 2, CarrierRow::due).text(Messages.Start_usedBy, 3, row -> String.join("; ", row.line().cars()));
         }
         table.text(Messages.Start_reason, 4, CarrierRow::reason);
         openOnDoubleClick(table.viewer());
