@@ -19,6 +19,9 @@ final class DemoShop {
     /** The day that the demo shop was made for. */
     static final Clock DAY = Clock.fixed(Instant.parse("2026-04-01T09:00:00Z"), ZoneOffset.UTC);
 
+    /** A day on which its cars stand as their files say that they stand now. */
+    static final Clock PRESENT = Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC);
+
     private DemoShop() {
     }
 
@@ -41,8 +44,13 @@ final class DemoShop {
 
     /** Opens a shop in the window without asking anybody. */
     static WorkingShop open(Path folder) throws ShopNotOpened {
+        return open(folder, DAY);
+    }
+
+    /** Opens a shop in the window for a day without asking anybody. */
+    static WorkingShop open(Path folder, Clock day) throws ShopNotOpened {
         Bot.page().closeAllEditors(false);
-        WorkingShop shop = WorkingShop.open(folder, DAY);
+        WorkingShop shop = WorkingShop.open(folder, day);
         Bot.settle();
         return shop;
     }
