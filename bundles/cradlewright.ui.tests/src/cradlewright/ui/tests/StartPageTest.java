@@ -104,7 +104,7 @@ class StartPageTest {
         cars.notifyListeners(SWT.Selection, chosen);
         Bot.settle();
         StyledText about = Bot.find(Bot.shell(), StyledText.class, text -> text.getText().startsWith(green.getText(1)));
-        assertTrue(about.getText().contains("The stack at front left is short"), about.getText());
+        assertTrue(about.getText().contains("The stack at rear right is short"), about.getText());
         assertTrue(about.getText().contains("Cautions"), about.getText());
         cars.notifyListeners(SWT.DefaultSelection, chosen);
         Bot.settle();

@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 /** The view of all answers: nothing is left out, the explanation is that of the reports, what was tried is entered and taken back. */
 class WarningsViewTest {
 
-    private static final String SHORT = "The stack at front left is short";
+    private static final String SHORT = "The stack at rear right is short";
 
     private static WorkingShop shop;
 

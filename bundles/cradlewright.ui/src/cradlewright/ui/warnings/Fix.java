@@ -11,8 +11,10 @@ import cradlewright.analysis.run.ShopChecks;
 import cradlewright.analysis.writeback.WriteBack;
 import cradlewright.model.base.FileRoot;
 import cradlewright.model.edit.ShopChange;
+import cradlewright.model.io.ReadProblem;
 import cradlewright.model.io.ShopFile;
 import cradlewright.model.io.ShopFolder;
+import cradlewright.model.io.ValueRules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,18 +61,24 @@ record Fix(Remedy remedy, Change change, WriteBack writeBack, long snapshot) {
         }
         Set<ShopFile> touched = files.stream().flatMap(Optional::stream).collect(Collectors.toSet());
         return Optional.of(new ShopChange(NLS.bind(Messages.Fix_label, remedy.words().replaceAll("\\.$", "")), touched,
-                () -> enter(folder, now)));
+                () -> enter(folder, touched, now)));
     }
 
-    private void enter(ShopFolder folder, ShopSnapshot now) {
+    private void enter(ShopFolder folder, Set<ShopFile> touched, ShopSnapshot now) {
+        List<ReadProblem> before = troubles(touched);
         try {
             writeBack.apply(folder::find);
         } catch (IllegalArgumentException e) {
             throw new NotEntered(e);
         }
-        if (!WriteBack.reached(read(folder, now), change)) {
+        // What was tried may be no value that a file can hold, such as a gap below zero where shims lift a support off its neighbours.
+        if (!WriteBack.reached(read(folder, now), change) || !before.containsAll(troubles(touched))) {
             throw new NotEntered(null);
         }
+    }
+
+    private static List<ReadProblem> troubles(Set<ShopFile> files) {
+        return files.stream().flatMap(file -> ValueRules.check(file).stream()).toList();
     }
 
     private static ShopSnapshot read(ShopFolder folder, ShopSnapshot now) {

@@ -12,16 +12,23 @@ import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Progress;
 import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.Change;
+import cradlewright.analysis.facts.ContactFacts;
+import cradlewright.analysis.facts.SetupFacts;
 import cradlewright.analysis.facts.ShopSnapshot;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.importer.ShopImporter;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.analysis.run.ShopChecks;
+import cradlewright.analysis.writeback.WriteBack;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.model.base.FileRoot;
 import cradlewright.model.edit.ShopChange;
 import cradlewright.model.edit.ShopStack;
+import cradlewright.model.io.ReadProblem;
 import cradlewright.model.io.ShopFolder;
 import cradlewright.model.io.ShopWriter;
+import cradlewright.model.io.ValueRules;
+import cradlewright.quantity.Source;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -91,7 +98,9 @@ class FixTest {
     void isEnteredAsOneChangeAfterWhichTheAnswerIsAsPromisedAndTakenBackByUndo() {
         ShopSnapshot before = snapshot(1);
         Fix fix = fix(before);
+        List<ReadProblem> troubles = troubles();
         stack.execute(fix.toChange(folder, before).orElseThrow());
+        assertEquals(troubles, troubles());
         assertEquals(1, stack.history().size());
         assertTrue(stack.history().get(0).label().startsWith("what to do: Lay "), stack.history().get(0).label());
         List<Finding> after = findings(checks(snapshot(2)));
@@ -101,6 +110,10 @@ class FixTest {
         assertEquals(before, snapshot(1));
         stack.redo();
         assertEquals(after, findings(checks(snapshot(2))));
+    }
+
+    private List<ReadProblem> troubles() {
+        return folder.files().stream().flatMap(file -> ValueRules.check(file).stream()).toList();
     }
 
     @Test
@@ -120,5 +133,19 @@ class FixTest {
         assertThrows(NotEntered.class, () -> stack.execute(change));
         assertEquals(before, snapshot(1));
         assertEquals(List.of(), stack.history());
+    }
+
+    @Test
+    void nothingIsLeftWhenAFileCannotHoldWhatWasTried() {
+        ShopSnapshot before = snapshot(1);
+        Fix good = fix(before);
+        CarFacts car = before.all(CarFacts.class).stream().filter(one -> one.name().contains("green")).findFirst().orElseThrow();
+        SetupFacts setup = car.setups().get(0);
+        ContactFacts high = setup.contacts().get(0).withGap(new Value(-0.006, 0, Source.MEASURED));
+        Change change = Change.of(car.with(setup.with(high)));
+        Fix bad = new Fix(good.remedy(), change, WriteBack.of(before, change).orElseThrow(), 1);
+        ShopChange entered = bad.toChange(folder, before).orElseThrow();
+        assertThrows(NotEntered.class, () -> stack.execute(entered));
+        assertEquals(before, snapshot(1));
     }
 }

@@ -26,6 +26,9 @@ import java.util.Optional;
 /** Is a stack of shims short, so that what it carries twists? The twist is how far one support lies off the plane through the others. */
 public final class ShimShortCheck extends VisitCheck {
 
+    /** Heights closer than this are the same but for rounding, m. */
+    private static final double SAME = 1e-9;
+
     /** Creates the check. */
     public ShimShortCheck() {
         super(new CheckInfo("support.shim-short", "Is a stack of shims short, so that what it carries twists?",
@@ -59,7 +62,7 @@ public final class ShimShortCheck extends VisitCheck {
         List<Support> supports = standing.supports();
         List<Double> gaps = supports.stream().map(Support::gap).toList();
         List<Double> low = low(supports, gaps);
-        int shortest = shortest(low);
+        int shortest = shortest(low, gaps);
         double twist = twist(low);
         Support support = supports.get(shortest);
         Verdict verdict = verdict(twist, tolerance);
@@ -95,11 +98,17 @@ public final class ShimShortCheck extends VisitCheck {
         return low;
     }
 
-    private static int shortest(List<Double> low) {
+    /**
+     * Of a diagonal pair both are equally short of the plane of the others, whatever rounding says. Where one
+     * touches and the other shows daylight, that one is named, since shims under the one that touches would lift the car off its
+     * neighbours; else the first.
+     */
+    private static int shortest(List<Double> low, List<Double> gaps) {
         int shortest = 0;
         for (int i = 1; i < low.size(); i++) {
-            // Of a diagonal pair that is equally short, the first is named, whatever rounding says.
-            if (low.get(i) > low.get(shortest) + 1e-9) {
+            double more = low.get(i) - low.get(shortest);
+            boolean daylight = Math.abs(gaps.get(shortest)) < SAME && gaps.get(i) > SAME;
+            if (more > SAME || more > -SAME && daylight) {
                 shortest = i;
             }
         }

@@ -62,6 +62,18 @@ class ShimShortCheckTest {
     }
 
     @Test
+    void ofADiagonalPairTheOneWithTheDaylightIsShimmed() {
+        SupportShop shop = new SupportShop(CarrierKind.DOLLY).weighs(900, 0).has(shim("six", 0.006, 1));
+        shop.support("FL", -1, -0.5, 0.5);
+        shop.support("FR", -1, 0.5, 0.5);
+        shop.support("RR", 1, 0.5, 0.5).low(0.006);
+        shop.support("RL", 1, -0.5, 0.5);
+        Finding finding = only(shop);
+        assertEquals("RR", finding.objectName());
+        assertEquals(List.of(Remedy.mends("Lay 1 of six under RR.", Verdict.HOLDS)), finding.remedies());
+    }
+
+    @Test
     void onlyWhatIsOnHandAndWhatTheStackStillTakes() {
         // With one thin and one middle 1.5 of 3.5 mm are closed: 2 mm remain.
         Finding some = only(shop(0.0035).has(shim("thin", 0.0005, 1)).has(shim("middle", 0.001, 1)));
