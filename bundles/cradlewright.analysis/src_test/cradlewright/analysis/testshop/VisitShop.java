@@ -56,6 +56,7 @@ public final class VisitShop {
         private Optional<String> mount = Optional.empty();
         private Optional<String> liftPoint = Optional.empty();
         private Optional<String> carrier = Optional.empty();
+        private Optional<String> hole = Optional.empty();
         private Vec3 normal = Vec3.UP;
         private Optional<Hold> hold = Optional.empty();
         private Optional<String> pad = Optional.empty();
@@ -89,6 +90,12 @@ public final class VisitShop {
         /** Says on what it rests. */
         public Touch on(String carrierId) {
             carrier = Optional.of(carrierId);
+            return this;
+        }
+
+        /** Says in which hole of the boom the hook is. */
+        public Touch hole(String holeId) {
+            hole = Optional.of(holeId);
             return this;
         }
 
@@ -135,7 +142,7 @@ public final class VisitShop {
         }
 
         private ContactFacts facts() {
-            return new ContactFacts(id, id, mount, liftPoint, point, carrier, Optional.empty(), normal, hold, pad, shims, gap, compliance,
+            return new ContactFacts(id, id, mount, liftPoint, point, carrier, hole, normal, hold, pad, shims, gap, compliance,
                     Optional.empty(), height);
         }
     }

@@ -21,16 +21,17 @@ import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.MassFormulas;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Is the lift or hoist rated for all that hangs on it? */
 public final class LiftTotalCheck extends VisitCheck {
 
     /** Creates the check. */
     public LiftTotalCheck() {
-        super(new CheckInfo("lift.total", "Is the lift or hoist rated for all that is on it?", "EN 1493; rated load of the plate",
-                Cautions.LIFTING,
-                List.of("rated load on the plate of the lift or hoist", "mass of what is lifted"), MassFormulas.all()));
+        super(new CheckInfo("lift.total", "Is the lift or hoist rated for all that is on it?",
+                "EN 1493; rated load of the plate, of a boom that of the hole in use", Cautions.LIFTING,
+                List.of("rated load on the plate of the lift or hoist",
+                        "the hole of its boom that the hook is in, and what it is rated for",
+                        "mass of what is lifted"), MassFormulas.all()));
     }
 
     @Override
@@ -51,14 +52,17 @@ public final class LiftTotalCheck extends VisitCheck {
                 Amount.mass(estimate.balance().mass()), "sum of the parts that are on").input("give or take",
                         Amount.mass(estimate.expanded(Quantity.MASS)),
                         "19 times in 20");
-        Optional<Stated> rated = gear.ratedLoad().map(Stated::mass);
-        if (rated.isEmpty()) {
-            return finding.cantSay("The rated load of " + gear.name() + " is not in the files.",
-                    List.of("rated load of " + gear.name() + ": read it off its plate"));
+        RatingInUse rating = RatingInUse.of(gear, standing.setup());
+        if (rating.value().isEmpty()) {
+            return finding.cantSay("The rated load of " + gear.name() + " is not in the files.", rating.missing());
         }
+        Stated rated = Stated.mass(rating.value().get());
         double asked = estimate.balance().mass() + estimate.expanded(Quantity.MASS);
-        rated.get().against(finding, asked, "rated load of " + gear.name());
-        Verdict verdict = Verdict.of(asked, rated.get().low(), settings(reader).tightMargin());
+        Verdict verdict = Verdict.of(asked, rated.low(), settings(reader).tightMargin());
+        if (verdict != Verdict.STOP && !rating.missing().isEmpty()) {
+            return finding.cantSay("What " + gear.name() + " is rated for as it is used is not known.", rating.missing());
+        }
+        rated.against(finding, asked, rating.of());
         if (verdict != Verdict.STOP && !weight.missing().isEmpty()) {
             return finding.cantSay("Parts that are on have no mass or no place, so what hangs on it is not known.", weight.missing());
         }

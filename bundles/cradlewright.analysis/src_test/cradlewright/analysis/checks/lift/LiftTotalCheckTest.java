@@ -81,6 +81,47 @@ class LiftTotalCheckTest {
         assertEquals(List.of(Verdict.HOLDS, Verdict.STOP), shop.ask(new LiftTotalCheck()).stream().map(Finding::verdict).toList());
     }
 
+    /** A boom rated for 1000 kg by its plate, with two holes; 920 kg hang from the holes that are named. */
+    private static VisitShop boom(double near, Optional<Double> far, String... holes) {
+        VisitShop shop = shop(CarrierKind.STRAPS, Optional.of(1100.0)).with(new GearFacts.Hoist("hoist", "hoist", NONE,
+                Optional.of(VisitShop.measured(1000)), List.of(hole("near", Optional.of(near)), hole("far", far))));
+        shop.lift = Optional.empty();
+        shop.hoist = Optional.of("hoist");
+        for (String hole : holes) {
+            VisitShop.Touch touch = shop.touch("strap " + shop.touches.size()).at(0, 0, 1);
+            if (!hole.isEmpty()) {
+                touch.hole(hole);
+            }
+        }
+        return shop;
+    }
+
+    private static GearFacts.HoleFacts hole(String name, Optional<Double> rated) {
+        return new GearFacts.HoleFacts(name, name, Optional.empty(), rated.map(VisitShop::measured));
+    }
+
+    @Test
+    void aBoomIsRatedForTheHoleInUse() {
+        Finding near = only(boom(1100, Optional.of(900.0), "near", "near"));
+        assertEquals(1000, near.capacity().orElseThrow().si(), "never beyond the plate");
+        assertEquals(Verdict.TIGHT, near.verdict());
+        Finding far = only(boom(1100, Optional.of(900.0), "far"));
+        assertEquals(900, far.capacity().orElseThrow().si());
+        assertEquals(Verdict.STOP, far.verdict());
+        assertEquals(Verdict.STOP, only(boom(1100, Optional.of(900.0), "near", "far")).verdict(), "the weaker of two");
+    }
+
+    @Test
+    void cantSayInWhichHoleTheHookIs() {
+        Finding unnamed = only(boom(1100, Optional.of(950.0), "near", ""));
+        assertEquals(Verdict.CANT_SAY, unnamed.verdict());
+        assertEquals(List.of("which hole of hoist the hook is in: name it at each support of setup"), unnamed.missing());
+        assertEquals(Verdict.CANT_SAY, only(boom(1100, Optional.of(950.0))).verdict());
+        assertEquals(Verdict.CANT_SAY, only(boom(1100, Optional.of(950.0), "of another hoist")).verdict());
+        assertEquals(List.of("rated load of hoist at far: read it off the boom"), only(boom(1100, Optional.empty(), "far")).missing());
+        assertEquals(Verdict.STOP, only(boom(910, Optional.of(900.0), "")).verdict(), "too much for its best hole");
+    }
+
     @Test
     void asksNothingOfWhatStands() {
         assertEquals(List.of(), shop(CarrierKind.STANDS, Optional.of(100.0)).ask(new LiftTotalCheck()));
