@@ -60,7 +60,7 @@ final class HoldPointFinder {
      */
     VisitFacts visit(Found found, String wanted) {
         List<VisitFacts> all = wanted == null ? about(found)
-                : found.car().visits().stream().filter(visit -> !visit.over(engine.snapshot().today())).toList();
+                : found.car().visits().stream().filter(visit -> !found.car().over(visit, engine.snapshot().today())).toList();
         if (all.isEmpty()) {
             throw new BadInputException("what " + found.words() + " is signed for cannot be told: no visit is planned in the setup "
                     + "in which " + found.operation().name() + " is done; enter one for " + found.car().name()

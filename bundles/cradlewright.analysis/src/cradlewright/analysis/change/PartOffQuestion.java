@@ -50,7 +50,7 @@ public final class PartOffQuestion {
 
     /** Returns the visits of the car that are on at the day of the shop, by what somebody said, else by their days. */
     public static List<VisitFacts> current(CarFacts car, LocalDate day) {
-        return car.visits().stream().filter(visit -> visit.on(day)).toList();
+        return car.visitsOn(day);
     }
 
     /** Tells whether all visits on the day say that the part is off already. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A car with everything that its own file says. */
@@ -11,6 +12,34 @@ public record CarFacts(String id, String name, boolean separateChassis, List<Pie
         List<LiftPointFacts> liftPoints, List<WorkPointFacts> workPoints, List<CutZoneFacts> cutZones,
         List<TemporaryLoadFacts> temporaryLoads, List<BraceFacts> braces, List<StageFacts> stages, List<SetupFacts> setups,
         List<VisitFacts> visits, List<WeighingFacts> weighings) implements Fact {
+
+    /**
+     * Returns the visits that are on that day. One of which nobody wrote down the last day ends where later ones have begun that carry
+     * all of its pieces: they cannot stand in two places.
+     */
+    public List<VisitFacts> visitsOn(LocalDate day) {
+        return visits.stream().filter(visit -> visit.on(day) && !followed(visit, day)).toList();
+    }
+
+    /** Tells whether a visit of this car is history on that day: its last day has gone by, or later visits carry all of its pieces. */
+    public boolean over(VisitFacts visit, LocalDate day) {
+        return visit.over(day) || followed(visit, day);
+    }
+
+    private boolean followed(VisitFacts visit, LocalDate day) {
+        if (visit.current().isPresent() || visit.to().isPresent() || visit.from().isEmpty()) {
+            return false;
+        }
+        Set<String> elsewhere = visits.stream().filter(later -> later.current().orElse(true))
+                .filter(later -> later.from().filter(first -> first.isAfter(visit.from().get()) && !first.isAfter(day)).isPresent())
+                .flatMap(later -> carriedAt(later).stream()).collect(Collectors.toSet());
+        List<String> own = carriedAt(visit);
+        return !own.isEmpty() && elsewhere.containsAll(own);
+    }
+
+    private List<String> carriedAt(VisitFacts visit) {
+        return visit.setupId().flatMap(this::setup).map(SetupFacts::pieceIds).orElse(List.of());
+    }
 
     /** Returns the parts of all pieces. */
     public Stream<PartFacts> parts() {

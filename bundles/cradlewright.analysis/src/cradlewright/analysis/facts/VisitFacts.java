@@ -15,7 +15,10 @@ import java.util.Optional;
 public record VisitFacts(String id, String name, Optional<String> stageId, Optional<String> setupId, Optional<LocalDate> from,
         Optional<LocalDate> to, Optional<Boolean> current) implements Fact {
 
-    /** Tells whether it is on that day: what somebody said goes before the days; a visit without days always is. */
+    /**
+     * Tells whether it is on that day as far as it says itself: what somebody said goes before the days; a visit without days always is.
+     * Whether a later visit has taken its place, {@link CarFacts#visitsOn} tells.
+     */
     public boolean on(LocalDate day) {
         return current.orElseGet(() -> !over(day) && from.map(first -> !first.isAfter(day)).orElse(true));
     }

@@ -30,8 +30,8 @@ public record VisitToSignKey(String carId, String holdPointId) implements Key<Li
     public List<VisitFacts> compute(Reader reader) {
         LocalDate today = reader.read(new TodayKey());
         CarWork work = reader.read(new CarWorkKey(carId));
-        List<VisitFacts> planned = reader.read(new FactKey<>(CarFacts.class, carId)).map(CarFacts::visits).orElse(List.of()).stream()
-                .filter(visit -> !visit.over(today)).toList();
+        List<VisitFacts> planned = reader.read(new FactKey<>(CarFacts.class, carId)).stream()
+                .flatMap(car -> car.visits().stream().filter(visit -> !car.over(visit, today))).toList();
         return CarFacts.find(work.holdPoints(), holdPointId).map(work::held).map(held -> about(held, work, planned, today))
                 .orElse(List.of());
     }

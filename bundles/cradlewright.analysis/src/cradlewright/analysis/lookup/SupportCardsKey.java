@@ -55,7 +55,7 @@ public record SupportCardsKey(String name) implements Key<List<SupportCard>> {
         for (String id : reader.read(new IdsKey<>(CarFacts.class))) {
             reader.read(new FactKey<>(CarFacts.class, id)).ifPresent(car -> {
                 Set<String> seen = new HashSet<>();
-                car.visits().stream().filter(visit -> visit.on(today)).forEach(visit -> held.addAll(at(car, visit, seen, reader)));
+                car.visitsOn(today).forEach(visit -> held.addAll(at(car, visit, seen, reader)));
                 car.mounts().stream().filter(mount -> named(mount.name()) && !seen.contains(mount.id()))
                         .forEach(mount -> free.add(new SupportCard(car, mount.name(), Optional.of(mount), Optional.empty(), List.of(),
                                 stock(Optional.of(mount), Optional.empty(), reader))));

@@ -28,7 +28,7 @@ public record CarLineKey(String carId) implements Key<Optional<CarLine>> {
     public Optional<CarLine> compute(Reader reader) {
         LocalDate today = reader.read(new TodayKey());
         return reader.read(new FactKey<>(CarFacts.class, carId)).map(car -> new CarLine(carId, car.name(),
-                car.visits().stream().filter(visit -> visit.on(today)).map(visit -> reader.read(new StandKey(carId, visit.id()))).toList(),
+                car.visitsOn(today).stream().map(visit -> reader.read(new StandKey(carId, visit.id()))).toList(),
                 waiting(reader.read(new CarWorkKey(carId)), today, reader)));
     }
 

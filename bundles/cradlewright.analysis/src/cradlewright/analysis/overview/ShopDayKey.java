@@ -38,7 +38,7 @@ public record ShopDayKey() implements Key<ShopDay> {
         for (CarFacts car : all(CarFacts.class, reader).toList()) {
             reader.read(new CarLineKey(car.id())).ifPresent(lines::add);
             reader.read(new CarDateKey(car.id())).ifPresent(date -> dates.put(car.id(), date));
-            car.visits().stream().filter(visit -> visit.on(today)).flatMap(visit -> used(car, visit, placements))
+            car.visitsOn(today).stream().flatMap(visit -> used(car, visit, placements))
                     .forEach(id -> users.computeIfAbsent(id, used -> new LinkedHashSet<>()).add(car.name()));
         }
         return new ShopDay(today, lines, dates, carriers(users, reader), all(PlaceFacts.class, reader)

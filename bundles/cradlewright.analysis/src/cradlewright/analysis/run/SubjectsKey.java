@@ -40,7 +40,7 @@ public record SubjectsKey() implements Key<List<Subject>> {
     private static void addCar(List<Subject> subjects, CarFacts car, LocalDate today) {
         subjects.add(new Subject(Scope.CAR, car.id(), Optional.empty(), car.name()));
         for (VisitFacts visit : car.visits()) {
-            if (!visit.over(today)) {
+            if (!car.over(visit, today)) {
                 subjects.add(new Subject(Scope.VISIT, car.id(), Optional.of(visit.id()), car.name() + ", " + visit.name()));
             }
         }
