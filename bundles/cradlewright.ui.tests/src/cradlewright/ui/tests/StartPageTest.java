@@ -6,10 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.overview.CarOverview;
-import cradlewright.model.io.FileKind;
 import cradlewright.ui.shop.WorkingShop;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.eclipse.core.resources.IResource;
@@ -20,27 +17,33 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** The start page: the lines of the overview, for both sorts of readers, and how to begin without a shop. */
+/** The start page: the lines of the overview, for both sorts of readers. */
 class StartPageTest {
 
-    private WorkingShop shop;
+    private static WorkingShop shop;
 
-    @BeforeEach
-    void open() throws Exception {
+    @BeforeAll
+    static void open() throws Exception {
         shop = DemoShop.open(DemoShop.copy(), DemoShop.PRESENT);
         DemoShop.awaitAnswers();
-        press("Technician");
     }
 
-    @AfterEach
-    void close() {
+    @AfterAll
+    static void close() {
         Bot.page().closeAllEditors(false);
         WorkingShop.close();
         Bot.settle();
+    }
+
+    @BeforeEach
+    void begin() {
+        Bot.menu("Window", "Start Page");
+        press("Technician");
     }
 
     private static void press(String role) {
@@ -65,7 +68,7 @@ class StartPageTest {
     }
 
     /** The same answers put together by an engine of its own. */
-    private List<CarOverview> overview() {
+    private static List<CarOverview> overview() {
         Engine engine = new Engine();
         engine.update(shop.snapshot());
         return CarOverview.of(shop.answers().orElseThrow(), engine);
@@ -109,33 +112,5 @@ class StartPageTest {
         cars.notifyListeners(SWT.DefaultSelection, chosen);
         Bot.settle();
         assertEquals("green van.cwcar", Bot.page().getActiveEditor().getEditorInput().getAdapter(IResource.class).getName());
-    }
-
-    @Test
-    void withoutAShopTheDemoShopIsOneClickAway() throws Exception {
-        close();
-        Path home = Files.createTempDirectory("home");
-        String before = System.setProperty("user.home", home.toString());
-        try {
-            Bot.picture(Bot.shell(), "start-empty");
-            openDemo();
-            Path folder = WorkingShop.current().orElseThrow().folder().directory();
-            assertEquals(home, folder.getParent());
-            assertEquals(DemoShop.files(Path.of(System.getProperty("cradlewright.demo"))), DemoShop.files(folder));
-            Path car = folder.resolve("cars/red coupe.cwcar");
-            Files.writeString(car, Files.readString(car).replace("bonnet", "other bonnet"));
-            close();
-            openDemo();
-            assertTrue(Files.readString(car).contains("other bonnet"), "what was edited before is still there");
-        } finally {
-            System.setProperty("user.home", before);
-        }
-    }
-
-    private static void openDemo() {
-        Bot.find(Bot.shell(), Button.class, button -> button.getText().replace("&", "").equals("Open the Demo Shop"))
-                .notifyListeners(SWT.Selection, new Event());
-        Bot.settle();
-        assertTrue(Files.exists(WorkingShop.current().orElseThrow().folder().directory().resolve(FileKind.SHOP.path(""))));
     }
 }
