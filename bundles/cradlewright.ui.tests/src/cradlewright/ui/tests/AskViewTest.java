@@ -9,11 +9,13 @@ import cradlewright.analysis.engine.Progress;
 import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.PartFacts;
 import cradlewright.analysis.lookup.SupportCardsKey;
+import cradlewright.model.vehicle.Part;
 import cradlewright.report.UnitSystem;
 import cradlewright.report.sheet.PartOffSheet;
 import cradlewright.report.sheet.Sheet;
 import cradlewright.report.sheet.SupportSheet;
 import cradlewright.ui.ask.AskView;
+import cradlewright.ui.navigator.ShopView;
 import cradlewright.ui.shop.WorkingShop;
 import java.util.Arrays;
 import java.util.List;
@@ -91,6 +93,17 @@ class AskViewTest {
         assertEquals(0, shop.stack().history().size());
         assertEquals(List.of(), Eyes.complaints(Bot.shell()));
         Bot.picture(Bot.shell(), "ask-part");
+    }
+
+    @Test
+    void aPartThatIsSelectedInTheTreeIsAskedAboutAtOnce() throws Exception {
+        Part door = shop.folder().cars().stream().filter(car -> car.getName().contains("red")).flatMap(car -> car.getPieces().stream())
+                .flatMap(piece -> piece.getParts().stream()).filter(part -> part.getName().equals("right door")).findFirst().orElseThrow();
+        ShopView tree = (ShopView) Bot.page().showView(ShopView.ID);
+        tree.reveal(door);
+        Bot.settle();
+        Bot.menu("Ask", "May It Come Off Now?");
+        awaitSheet("May right door come off " + car("red").name());
     }
 
     @Test

@@ -78,7 +78,7 @@ class StartPageTest {
     void aLineForEachCarSaysWhatTheOverviewSays() {
         Table cars = table("Car");
         assertEquals(overview().stream().map(car -> car.line().name()).toList(), column(cars, "Car"));
-        assertEquals(overview().stream().map(car -> car.verdict().map(Verdict::word).orElse("-")).toList(), column(cars, "Answer"));
+        assertEquals(overview().stream().map(car -> car.verdict().map(Verdict::word).orElse("-")).toList(), column(cars, "Today"));
         assertTrue(column(cars, "What stops or holds up").stream().anyMatch(text -> text.contains("still ties the shell to the chassis")));
         assertTrue(Arrays.stream(cars.getItems()).allMatch(item -> item.getImage(0) != null), "a glyph beside each word");
         assertEquals(List.of(), Eyes.complaints(Bot.shell()));

@@ -7,6 +7,7 @@ import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.Change;
 import cradlewright.analysis.facts.Fact;
 import cradlewright.report.sheet.LiftSheet;
+import cradlewright.ui.look.Spoken;
 import cradlewright.ui.shop.Answer;
 import cradlewright.ui.shop.Question;
 import cradlewright.ui.shop.WorkingShop;
@@ -31,13 +32,14 @@ final class LiftPage extends AskPage {
     LiftPage(Composite parent) {
         super(parent, 4, Messages.Lift_invitation);
         new Label(input(), SWT.NONE).setText(Messages.Lift_car);
-        car = combo(this::chooseCar);
+        car = combo(Messages.Lift_car, this::chooseCar);
         new Label(input(), SWT.NONE).setText(Messages.Lift_way);
-        way = combo(this::ask);
+        way = combo(Messages.Lift_way, this::ask);
     }
 
-    private Combo combo(Runnable chosen) {
+    private Combo combo(String name, Runnable chosen) {
         Combo combo = new Combo(input(), SWT.DROP_DOWN | SWT.READ_ONLY);
+        Spoken.name(combo, name);
         combo.addListener(SWT.Selection, event -> chosen.run());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(combo);
         return combo;

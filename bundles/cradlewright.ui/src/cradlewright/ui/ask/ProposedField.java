@@ -1,5 +1,6 @@
 package cradlewright.ui.ask;
 
+import cradlewright.ui.look.Spoken;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -29,6 +30,7 @@ final class ProposedField {
         field = new Text(parent, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         field.setMessage(hint);
         field.setToolTipText(hint);
+        Spoken.name(field, hint);
         ContentProposalAdapter adapter = new ContentProposalAdapter(field, new TextContentAdapter(),
                 (contents, position) -> names.get().stream().filter(name -> Words.in(name, contents)).limit(SHOWN)
                         .map(ContentProposal::new).toArray(IContentProposal[]::new),

@@ -9,6 +9,8 @@ import org.eclipse.swt.graphics.Image;
 
 /** The pictures of the window, drawn as vectors for light and dark grounds alike. */
 public enum Picture {
+    /** Ask a question. */
+    ASK,
     /** A car. */
     CAR,
     /** A castor. */

@@ -2,6 +2,7 @@ package cradlewright.ui.sheet;
 
 import cradlewright.report.sheet.PlainSheet;
 import cradlewright.report.sheet.Sheet;
+import cradlewright.ui.look.Spoken;
 import cradlewright.ui.look.VerdictLook;
 import cradlewright.ui.sheet.SheetText.Kind;
 import cradlewright.ui.sheet.SheetText.Mark;
@@ -10,8 +11,6 @@ import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.GC;
@@ -36,12 +35,7 @@ public final class SheetPane {
         field = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.MULTI);
         field.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
         field.setAlwaysShowScrollBars(false);
-        field.getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent event) {
-                event.result = name;
-            }
-        });
+        Spoken.name(field, name);
         MenuManager menu = new MenuManager();
         menu.add(action(Messages.Sheet_copySelected, field::copy));
         menu.add(action(Messages.Sheet_copyAll, this::copy));

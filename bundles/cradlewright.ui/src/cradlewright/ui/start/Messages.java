@@ -42,6 +42,7 @@ final class Messages extends NLS {
     public static String Start_taken;
     public static String Start_technician;
     public static String Start_title;
+    public static String Start_today;
     public static String Start_usedBy;
     public static String Start_waits;
 

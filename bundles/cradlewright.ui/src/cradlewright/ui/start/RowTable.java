@@ -1,6 +1,7 @@
 package cradlewright.ui.start;
 
 import cradlewright.analysis.check.Verdict;
+import cradlewright.ui.look.Spoken;
 import cradlewright.ui.look.VerdictLook;
 import java.util.List;
 import java.util.Optional;
@@ -14,8 +15,6 @@ import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
@@ -41,12 +40,7 @@ final class RowTable<T> {
         viewer.getTable().setHeaderVisible(true);
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         ColumnViewerToolTipSupport.enableFor(viewer);
-        viewer.getTable().getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent event) {
-                event.result = name;
-            }
-        });
+        Spoken.name(viewer.getTable(), name);
     }
 
     Composite control() {

@@ -120,7 +120,7 @@ public final class StartEditor extends EditorPart implements OpenShopListener, W
         }
         SashForm halves = new SashForm(body, SWT.VERTICAL);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(halves);
-        RowTable<CarRow> top = new RowTable<CarRow>(halves, Messages.Start_cars).verdict(Messages.Start_answer, CarRow::verdict)
+        RowTable<CarRow> top = new RowTable<CarRow>(halves, Messages.Start_cars).verdict(Messages.Start_today, CarRow::verdict)
                 .text(Messages.Start_car, 3, CarRow::name);
         SashForm below = new SashForm(halves, SWT.HORIZONTAL);
         if (role == Role.MANAGER) {

@@ -12,6 +12,7 @@ final class Messages extends NLS {
     public static String Fix_stale;
     public static String Fix_title;
     public static String Warnings_answer;
+    public static String Warnings_answers;
     public static String Warnings_by;
     public static String Warnings_byCheck;
     public static String Warnings_byThing;

@@ -8,6 +8,7 @@ import cradlewright.report.sheet.GroupSheet;
 import cradlewright.report.sheet.PlainSheet;
 import cradlewright.report.sheet.Sheet;
 import cradlewright.ui.look.ColumnTree;
+import cradlewright.ui.look.Spoken;
 import cradlewright.ui.look.VerdictLook;
 import cradlewright.ui.sheet.PlainCopy;
 import cradlewright.ui.sheet.SheetPane;
@@ -89,6 +90,7 @@ public final class WarningsView extends ViewPart implements OpenShopListener, Wo
         Combo by = new Combo(bar, SWT.DROP_DOWN | SWT.READ_ONLY);
         by.setItems(Messages.Warnings_byThing, Messages.Warnings_byCheck);
         by.select(gathering.ordinal());
+        Spoken.name(by, Messages.Warnings_by);
         by.addListener(SWT.Selection, event -> {
             gathering = Gathering.values()[by.getSelectionIndex()];
             fill();
@@ -114,6 +116,7 @@ public final class WarningsView extends ViewPart implements OpenShopListener, Wo
         GridDataFactory.fillDefaults().grab(true, true).applyTo(filtered);
         tree = filtered.getViewer();
         tree.getTree().setHeaderVisible(true);
+        Spoken.name(tree.getTree(), Messages.Warnings_answers);
         TreeViewerColumn verdict = filtered.addNarrow(new VerdictColumn(), VERDICT_WIDTH);
         verdict.getColumn().setText(Messages.Warnings_answer);
         filtered.addWide(new TextColumn() {
