@@ -27,8 +27,8 @@ final class VerdictLabels extends ColumnLabelProvider {
 
     /** Takes what is known now. */
     void update(Optional<WorkingShop> shop) {
-        worst = shop.filter(open -> open.state() != WorkingShop.State.HELD_BACK).flatMap(WorkingShop::answers).map(WorstVerdicts::of)
-                .orElse(WorstVerdicts.NONE);
+        worst = shop.filter(open -> open.state() != WorkingShop.State.HELD_BACK)
+                .flatMap(open -> open.answers().map(answers -> WorstVerdicts.of(answers, open.snapshot()))).orElse(WorstVerdicts.NONE);
         old = shop.map(WorkingShop::workingOut).orElse(false);
     }
 

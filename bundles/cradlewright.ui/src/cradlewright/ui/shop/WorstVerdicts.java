@@ -1,12 +1,19 @@
 package cradlewright.ui.shop;
 
+import cradlewright.analysis.change.PartOffQuestion;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.facts.CarFacts;
+import cradlewright.analysis.facts.ShopSnapshot;
+import cradlewright.analysis.facts.VisitFacts;
 import cradlewright.analysis.run.ShopAnswers;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The gravest verdict about each thing, by its id, so that a tree or a diagram need not search the answers for every row. */
 public final class WorstVerdicts {
@@ -21,21 +28,36 @@ public final class WorstVerdicts {
     }
 
     /**
-     * Gathers them: for a car with its visits, a visit, a dolly or gear that of everything that was asked about it, for any other thing that
-     * of the findings that point at it.
+     * Gathers them. A visit has the word of everything that was asked about it. A car, a dolly, gear and any other thing have that of the
+     * day, as the start page has it: what is asked about them by themselves and in the visits that are on; a car without such a visit
+     * reads CAN'T SAY.
+     *
+     * @param shop what the answers are for
      */
-    public static WorstVerdicts of(ShopAnswers answers) {
+    public static WorstVerdicts of(ShopAnswers answers, ShopSnapshot shop) {
         Map<String, Verdict> worst = new HashMap<>();
+        Set<String> on = new HashSet<>();
+        for (CarFacts car : cars(shop)) {
+            List<VisitFacts> present = PartOffQuestion.current(car, shop.today());
+            present.forEach(visit -> on.add(visit.id()));
+            worst.put(car.id(), present.isEmpty() ? Verdict.CANT_SAY : Verdict.HOLDS);
+        }
         for (Subject subject : answers.subjects()) {
-            worst.putIfAbsent(subject.ownerId(), Verdict.HOLDS);
-            subject.visitId().ifPresent(visit -> worst.putIfAbsent(visit, Verdict.HOLDS));
+            worst.putIfAbsent(subject.visitId().orElse(subject.ownerId()), Verdict.HOLDS);
         }
         for (Finding finding : answers.findings()) {
-            worst.merge(finding.subject().ownerId(), finding.verdict(), Verdict::worse);
-            finding.subject().visitId().ifPresent(visit -> worst.merge(visit, finding.verdict(), Verdict::worse));
-            worst.merge(finding.objectId(), finding.verdict(), Verdict::worse);
+            Optional<String> visit = finding.subject().visitId();
+            visit.ifPresent(id -> worst.merge(id, finding.verdict(), Verdict::worse));
+            if (visit.isEmpty() || on.contains(visit.get())) {
+                worst.merge(finding.subject().ownerId(), finding.verdict(), Verdict::worse);
+                worst.merge(finding.objectId(), finding.verdict(), Verdict::worse);
+            }
         }
         return new WorstVerdicts(worst);
+    }
+
+    private static List<CarFacts> cars(ShopSnapshot shop) {
+        return shop.facts().values().stream().filter(CarFacts.class::isInstance).map(CarFacts.class::cast).toList();
     }
 
     /** Returns the gravest verdict about a thing; nothing when no check says anything about it. */

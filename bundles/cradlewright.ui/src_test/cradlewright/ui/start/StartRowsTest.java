@@ -107,4 +107,13 @@ class StartRowsTest {
         assertEquals("overdue since 2026-03-30", row.due());
         assertEquals(Optional.empty(), CarrierRow.of(day(LINE), answers()).get(0).verdict());
     }
+
+    @Test
+    void whatADollyDoesUnderTheCarThatStandsOnItTodayIsSaidOfTheDollyToo() {
+        Finding own = finding(DOLLY, "rail").say(Verdict.TIGHT, "Close.");
+        CarrierRow today = CarrierRow.of(day(LINE), answers(own, finding(VISIT, "dolly").say(Verdict.STOP, "It tips."))).get(0);
+        assertEquals(Optional.of(Verdict.STOP), today.verdict());
+        CarrierRow planned = CarrierRow.of(day(LINE), answers(own, finding(PLANNED, "dolly").say(Verdict.STOP, "It tips."))).get(0);
+        assertEquals(Optional.of(Verdict.TIGHT), planned.verdict(), "not of a car that is still to come");
+    }
 }
