@@ -18,6 +18,11 @@ final class Project {
         return root().resolve("releng/product/target/products/cradlewright.headless/linux/gtk/x86_64");
     }
 
+    /** Returns the folder of the materialised product with the window for Linux. */
+    static Path workbench() {
+        return root().resolve("releng/product/target/products/cradlewright.workbench/linux/gtk/x86_64");
+    }
+
     /** Returns the folder of the demo shop. */
     static Path demoShop() {
         return root().resolve("bundles/cradlewright.demo/shop");
