@@ -27,6 +27,9 @@ class LookTest {
             new RGB(0x2f, 0x2f, 0x2f), true, new RGB(0x48, 0x48, 0x4c), true);
     private static final Pattern COLOUR = Pattern.compile("(?:stroke|fill)=\"#([0-9a-f]{6})\"");
 
+    /** Pictures that only the extensions name. */
+    private static final Pattern NAMED = Pattern.compile("\"icons/([a-z_]+\\.svg)\"");
+
     /** Relative luminance by the formula of WCAG 2.2. */
     private static double luminance(RGB rgb) {
         return 0.2126 * part(rgb.red) + 0.7152 * part(rgb.green) + 0.0722 * part(rgb.blue);
@@ -63,7 +66,7 @@ class LookTest {
     void everyPictureIsThereAndNoOther() throws IOException {
         Set<String> wanted = Stream.concat(Stream.of(Picture.values()).map(Enum::name), Stream.of(Verdict.values()).map(Enum::name))
                 .map(name -> name.toLowerCase(Locale.ROOT) + ".svg").collect(Collectors.toCollection(TreeSet::new));
-        wanted.add("product.svg");
+        NAMED.matcher(Files.readString(Path.of("plugin.xml"))).results().map(found -> found.group(1)).forEach(wanted::add);
         try (Stream<Path> files = Files.list(Path.of("icons"))) {
             assertEquals(wanted, files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".svg"))
                     .collect(Collectors.toCollection(TreeSet::new)));
