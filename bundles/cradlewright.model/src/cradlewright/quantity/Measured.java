@@ -100,6 +100,21 @@ public record Measured(double value, Unit unit, OptionalDouble uncertainty, Sour
         return in.label().isEmpty() ? number : number + " " + in.label();
     }
 
+    /**
+     * Returns value and unit as a person of the locale would type them, without uncertainty and source: the fewest digits, no grouping.
+     *
+     * @param in unit to be shown
+     * @param digits most significant digits, 1 or more
+     * @throws IllegalArgumentException when the unit is of another dimension or no digit is wanted
+     */
+    public String typed(Unit in, int digits, Locale locale) {
+        if (digits < 1) {
+            throw new IllegalArgumentException("at least one digit is wanted, found " + digits);
+        }
+        String number = Numbers.typed(in(in), digits, locale);
+        return in.label().isEmpty() ? number : number + " " + in.label();
+    }
+
     /** Returns what is measured. */
     public Dimension dimension() {
         return unit.dimension();

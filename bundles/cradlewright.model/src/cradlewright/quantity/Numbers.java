@@ -5,6 +5,8 @@ import static cradlewright.quantity.QuantityFormatException.quote;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.text.NumberFormat;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Reads and writes numbers of files: ASCII digits, decimal dot, no grouping, no locale. */
@@ -15,6 +17,7 @@ final class Numbers {
     private static final int MOST_DIGITS = 17;
     private static final int LONGEST_PLAIN = 17;
     private static final int MOST_LEADING_ZEROS = 6;
+    private static final int MOST_DECIMALS = 340;
 
     private Numbers() {
     }
@@ -60,6 +63,14 @@ final class Numbers {
         int wholeDigits = bare.precision() - bare.scale();
         boolean plain = wholeDigits <= LONGEST_PLAIN && wholeDigits > -MOST_LEADING_ZEROS;
         return plain ? bare.toPlainString() : bare.toString();
+    }
+
+    /** Writes the number as a person of the locale types it: at most so many significant digits, no grouping. */
+    static String typed(double value, int digits, Locale locale) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setGroupingUsed(false);
+        format.setMaximumFractionDigits(MOST_DECIMALS);
+        return format.format(decimal(value).round(new MathContext(digits, RoundingMode.HALF_UP)));
     }
 
     /**

@@ -1,8 +1,5 @@
 package cradlewright.quantity;
 
-import java.math.MathContext;
-import java.math.RoundingMode;
-import java.text.NumberFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -11,8 +8,7 @@ import java.util.stream.Stream;
 /** Conversion from text to text, for people who ask at the command line or in a field. */
 public final class UnitConverter {
 
-    private static final MathContext SHOWN = new MathContext(9, RoundingMode.HALF_UP);
-    private static final int MOST_DECIMALS = 340;
+    private static final int SHOWN = 9;
 
     private final Locale locale;
 
@@ -43,10 +39,7 @@ public final class UnitConverter {
     }
 
     private String number(double value) {
-        NumberFormat format = NumberFormat.getNumberInstance(locale);
-        format.setGroupingUsed(false);
-        format.setMaximumFractionDigits(MOST_DECIMALS);
-        return format.format(Numbers.decimal(value).round(SHOWN));
+        return Numbers.typed(value, SHOWN, locale);
     }
 
     /** Names the units into which a quantity can be turned; one of each dimension when it cannot be read itself. */

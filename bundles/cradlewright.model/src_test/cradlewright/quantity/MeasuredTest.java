@@ -168,4 +168,15 @@ final class MeasuredTest {
         assertThrows(IllegalArgumentException.class, () -> mass.format(Unit.KILOGRAM, 16, Locale.ENGLISH));
         assertThrows(IllegalArgumentException.class, () -> mass.format(Unit.NEWTON, 1, Locale.ENGLISH));
     }
+
+    /** An inch is 25.4 mm and a pound 0.45359237 kg exactly (international yard and pound agreement of 1959). */
+    @Test
+    void fieldsShowTheFewestDigitsThatMayBeTypedBack() {
+        assertEquals("18 in", Measured.of(457.2, Unit.MILLIMETRE).typed(Unit.INCH, 6, Locale.ENGLISH));
+        assertEquals("2204.62 lb", Measured.of(1, Unit.TONNE).typed(Unit.POUND, 6, Locale.ENGLISH));
+        assertEquals("1234567,5 N", Measured.of(1234567.5, Unit.NEWTON).typed(Unit.NEWTON, 9, Locale.GERMANY));
+        assertEquals("0.35", Measured.of(0.35, Unit.ONE).typed(Unit.ONE, 6, Locale.ENGLISH));
+        assertThrows(IllegalArgumentException.class, () -> Measured.of(1, Unit.TONNE).typed(Unit.POUND, 0, Locale.ENGLISH));
+        assertThrows(IllegalArgumentException.class, () -> Measured.of(1, Unit.TONNE).typed(Unit.NEWTON, 6, Locale.ENGLISH));
+    }
 }

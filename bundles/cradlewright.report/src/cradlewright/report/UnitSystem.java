@@ -18,14 +18,15 @@ public enum UnitSystem {
         if (Double.isInfinite(amount.si())) {
             return "no limit";
         }
-        Unit unit = unit(amount);
+        Unit unit = unit(amount.dimension());
         double value = unit.fromSi(amount.si());
         return Measured.of(value, unit).format(unit, decimals(amount.dimension(), value), Locale.ROOT);
     }
 
-    private Unit unit(Amount amount) {
+    /** Returns the unit in which this system shows a dimension. */
+    public Unit unit(Dimension dimension) {
         boolean metric = this == METRIC;
-        return switch (amount.dimension()) {
+        return switch (dimension) {
             case MASS -> metric ? Unit.KILOGRAM : Unit.POUND;
             case LENGTH -> metric ? Unit.MILLIMETRE : Unit.INCH;
             case FORCE -> metric ? Unit.NEWTON : Unit.POUND_FORCE;
@@ -36,7 +37,7 @@ public enum UnitSystem {
             case SPEED -> metric ? Unit.METRE_PER_SECOND : Unit.FOOT_PER_MINUTE;
             case AREA -> metric ? Unit.SQUARE_MILLIMETRE : Unit.SQUARE_INCH;
             case TEMPERATURE -> metric ? Unit.DEGREE_CELSIUS : Unit.DEGREE_FAHRENHEIT;
-            default -> amount.dimension().stored();
+            default -> dimension.stored();
         };
     }
 

@@ -54,4 +54,13 @@ class UnitSystemTest {
             Locale.setDefault(before);
         }
     }
+
+    @Test
+    void everyDimensionHasAUnitOfItsOwnInBothSystems() {
+        for (Dimension dimension : Dimension.values()) {
+            for (UnitSystem units : UnitSystem.values()) {
+                assertEquals(dimension, units.unit(dimension).dimension());
+            }
+        }
+    }
 }

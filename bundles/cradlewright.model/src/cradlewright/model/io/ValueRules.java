@@ -29,6 +29,9 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
  * Finds values that cannot be true whatever the car: a thickness of nothing, a mass below zero, a length of a thousand
@@ -57,6 +60,35 @@ public final class ValueRules {
         file.root().ifPresent(top -> Contents.walk(top, rules::judge));
         rules.problems.addAll(WorkRules.check(file));
         return List.copyOf(rules.problems);
+    }
+
+    /**
+     * Returns the mistakes and warnings that an object would have with another value of one feature and does not have now. The object
+     * stays as it is; what a value means together with other objects of its file is not judged.
+     *
+     * @param value null for not known
+     */
+    public static List<ReadProblem> foresee(ShopFile file, EObject object, EStructuralFeature feature, Object value) {
+        EObject likeness = likeness(object);
+        ValueRules now = new ValueRules(file);
+        now.judge(likeness);
+        List<String> known = now.problems.stream().map(ReadProblem::what).toList();
+        likeness.eSet(feature, value);
+        ValueRules then = new ValueRules(file);
+        then.judge(likeness);
+        return then.problems.stream().filter(problem -> !known.contains(problem.what())).toList();
+    }
+
+    /** Returns a new object with the values and single references of another, in no file. */
+    private static EObject likeness(EObject object) {
+        EObject likeness = EcoreUtil.create(object.eClass());
+        for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
+            boolean single = feature instanceof EReference reference && !reference.isContainment() && !reference.isMany();
+            if (feature instanceof EAttribute || single) {
+                likeness.eSet(feature, object.eGet(feature, false));
+            }
+        }
+        return likeness;
     }
 
     private void judge(EObject object) {

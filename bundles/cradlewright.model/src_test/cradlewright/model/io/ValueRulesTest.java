@@ -3,8 +3,10 @@ package cradlewright.model.io;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cradlewright.model.base.BasePackage;
 import cradlewright.model.fixture.Contact;
 import cradlewright.model.fixture.FixtureFactory;
+import cradlewright.model.fixture.FixturePackage;
 import cradlewright.model.fixture.LiftArm;
 import cradlewright.model.fixture.Member;
 import cradlewright.model.job.JobFactory;
@@ -15,6 +17,7 @@ import cradlewright.model.vehicle.CutZone;
 import cradlewright.model.vehicle.Mount;
 import cradlewright.model.vehicle.Shim;
 import cradlewright.model.vehicle.VehicleFactory;
+import cradlewright.model.vehicle.VehiclePackage;
 import cradlewright.model.vehicle.Visit;
 import cradlewright.quantity.Dimension;
 import cradlewright.quantity.Measured;
@@ -24,6 +27,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -184,5 +189,45 @@ class ValueRulesTest {
         operation.setBest(Measured.parse("-1 h", Dimension.TIME));
         shop.jobs().orElseThrow().getJobs().get(0).getOperations().add(operation);
         assertOnly("operation \"paint\"", Severity.ERROR);
+    }
+
+    private List<String> foreseen(EObject object, EStructuralFeature feature, Object value) {
+        return ValueRules.foresee(shop.fileOf(object).orElseThrow(), object, feature, value).stream().map(ReadProblem::what).toList();
+    }
+
+    @Test
+    void aValueIsJudgedBeforeItIsStored() {
+        Mount mount = shop.cars().get(0).getMounts().get(0);
+        Measured before = mount.getSheetThickness();
+        EStructuralFeature thickness = VehiclePackage.Literals.MOUNT__SHEET_THICKNESS;
+        assertEquals(List.of("sheet thickness is -0.8 mm, more than 0 is wanted"), foreseen(mount, thickness, mm(-0.8)));
+        assertEquals(List.of(), foreseen(mount, thickness, mm(0.8)));
+        assertEquals(List.of(), foreseen(mount, thickness, null));
+        assertEquals(before, mount.getSheetThickness());
+    }
+
+    @Test
+    void valuesAreJudgedTogetherBeforeTheyAreStored() {
+        Visit visit = VehicleFactory.eINSTANCE.createVisit();
+        visit.setFrom(LocalDate.of(2026, 3, 31));
+        shop.cars().get(0).getVisits().add(visit);
+        assertEquals(List.of("2026-03-31 to 2026-03-30 ends before it begins"),
+                foreseen(visit, VehiclePackage.Literals.VISIT__TO, LocalDate.of(2026, 3, 30)));
+        assertEquals(List.of(), foreseen(visit, VehiclePackage.Literals.VISIT__TO, LocalDate.of(2026, 3, 31)));
+    }
+
+    @Test
+    void whatIsWrongAlreadyIsNotHeldAgainstAnotherValue() {
+        Mount mount = shop.cars().get(0).getMounts().get(0);
+        mount.setSheetThickness(mm(-1));
+        assertEquals(List.of(), foreseen(mount, BasePackage.Literals.NAMED__NOTE, "rust"));
+        assertEquals(1, foreseen(mount, VehiclePackage.Literals.MOUNT__BOLT_COUNT, -2).size());
+    }
+
+    @Test
+    void aSecondThingBelowASupportIsForeseen() {
+        Contact contact = shop.cars().get(0).getSetups().get(0).getContacts().get(0);
+        List<String> what = foreseen(contact, FixturePackage.Literals.CONTACT__STAND, FixtureFactory.eINSTANCE.createStand());
+        assertTrue(what.get(0).startsWith("2 are named where there can be only one"), what::toString);
     }
 }
