@@ -4,6 +4,7 @@ import cradlewright.model.edit.ShopEvent;
 import cradlewright.ui.shop.OpenShopListener;
 import cradlewright.ui.shop.WorkingShop;
 import cradlewright.ui.shop.WorkingShopListener;
+import cradlewright.ui.words.ReaderUnits;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.jface.action.Action;
@@ -36,6 +37,7 @@ public final class AskView extends ViewPart implements OpenShopListener, Working
         support = new SupportPage(tabs);
         lift = new LiftPage(tabs);
         pages = List.of(part, support, lift);
+        ReaderUnits.whenChanged(tabs, () -> pages.forEach(AskPage::ask));
         tab(part, Messages.Ask_part);
         tab(support, Messages.Ask_support);
         tab(lift, Messages.Ask_lift);

@@ -74,6 +74,7 @@ public final class StartEditor extends EditorPart implements OpenShopListener, W
         parent.setLayout(pages);
         empty = new EmptyPage(parent, getSite().getWorkbenchWindow());
         full = new Composite(parent, SWT.NONE);
+        ReaderUnits.whenChanged(full, this::fill);
         GridLayoutFactory.swtDefaults().margins(12, 10).spacing(6, 6).applyTo(full);
         head();
         body = new Composite(full, SWT.NONE);

@@ -66,6 +66,7 @@ public final class WarningsView extends ViewPart implements OpenShopListener, Wo
     @Override
     public void createPartControl(Composite parent) {
         SashForm halves = new SashForm(parent, SWT.HORIZONTAL);
+        ReaderUnits.whenChanged(halves, this::fill);
         Composite left = new Composite(halves, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(left);
         choices(left);

@@ -1,0 +1,2 @@
+/** What the person at this window prefers. */
+package cradlewright.ui.preferences;

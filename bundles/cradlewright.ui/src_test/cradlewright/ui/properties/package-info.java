@@ -1,0 +1,2 @@
+/** Tests of what may be typed and chosen for the things of a shop, without widgets. */
+package cradlewright.ui.properties;
