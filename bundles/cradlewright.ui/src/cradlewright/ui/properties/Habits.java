@@ -16,6 +16,7 @@ record Habits(UnitSystem units, Locale locale) {
 
     private static final int DIGITS_AS_KEPT = 9;
     private static final int DIGITS_CONVERTED = 6;
+    private static final int DIGITS_OF_DIFFERENCE = 3;
 
     Unit unit(Dimension dimension) {
         return units.unit(dimension);
@@ -56,6 +57,7 @@ record Habits(UnitSystem units, Locale locale) {
     /** Returns a difference in the unit that files hold as a person types it. */
     String showDifference(double difference, Dimension dimension) {
         Unit unit = unit(dimension);
-        return Measured.of(dimension.stored().convertDifference(difference, unit), unit).typed(unit, DIGITS_CONVERTED, locale);
+        int digits = unit == dimension.stored() ? DIGITS_CONVERTED : DIGITS_OF_DIFFERENCE;
+        return Measured.of(dimension.stored().convertDifference(difference, unit), unit).typed(unit, digits, locale);
     }
 }

@@ -48,7 +48,7 @@ class QuantityRowTest {
     void aReaderInInchesSeesInchesAndPounds() {
         assertEquals("39.6832 lb", mass(INCH, shop.bonnet).value());
         assertEquals("18 -10 39.3749 in", place(INCH).value());
-        assertEquals("0.393701 in", place(INCH).giveOrTake());
+        assertEquals("0.394 in", place(INCH).giveOrTake());
     }
 
     @Test
