@@ -29,4 +29,11 @@ record Axes(Vec3 shift, double heading) {
     Vec3 onCar(Vec3 inCarrier) {
         return way(inCarrier.minus(shift));
     }
+
+    /** Returns a place on the car in the axes of the carrier, m. */
+    Vec3 inCarrier(Vec3 onCar) {
+        double c = Math.cos(heading);
+        double s = Math.sin(heading);
+        return new Vec3(c * onCar.x() - s * onCar.y(), s * onCar.x() + c * onCar.y(), onCar.z()).plus(shift);
+    }
 }

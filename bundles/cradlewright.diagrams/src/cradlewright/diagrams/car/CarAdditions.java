@@ -65,8 +65,7 @@ final class CarAdditions {
     ShopChange add(Sort sort, Vec3 at, Optional<Vec3> far) {
         Position place = drawn(sort == Sort.PROP ? at : Axes.of(setup).onCar(at));
         return switch (sort) {
-            case SUPPORT -> add(named(FixtureFactory.eINSTANCE.createContact(), Messages.New_support, setup.getContacts()),
-                    setup.getContacts(), contact -> contact.setPoint(place));
+            case SUPPORT -> new NewSupport(folder, setup, ids).at(place, free(Messages.New_support, setup.getContacts()));
             case PROP -> add(named(FixtureFactory.eINSTANCE.createProp(), Messages.New_prop, setup.getDolly().getProps()),
                     setup.getDolly().getProps(), prop -> prop.setPosition(place));
             case LIFT_POINT -> add(named(VehicleFactory.eINSTANCE.createLiftPoint(), Messages.New_liftPoint, car.getLiftPoints()),

@@ -25,6 +25,7 @@ import org.eclipse.gef.requests.ChangeBoundsRequest;
 final class MovePolicy extends NonResizableEditPolicy {
 
     private final ItemPart part;
+    private Rectangle start;
 
     MovePolicy(ItemPart part) {
         this.part = part;
@@ -89,9 +90,13 @@ final class MovePolicy extends NonResizableEditPolicy {
         return ghost;
     }
 
+    /** Where the item was when the move began: what is shown meanwhile has moved already. */
     @Override
     protected Rectangle getInitialFeedbackBounds() {
-        return part.drawn();
+        if (start == null) {
+            start = part.drawn();
+        }
+        return start.getCopy();
     }
 
     @Override
@@ -104,6 +109,7 @@ final class MovePolicy extends NonResizableEditPolicy {
     @Override
     protected void eraseChangeBoundsFeedback(ChangeBoundsRequest request) {
         super.eraseChangeBoundsFeedback(request);
+        start = null;
         part.surface().page().endPreview();
     }
 }

@@ -36,8 +36,12 @@ final class ShimText {
     /** Returns the height of the shims under a support as it is shown for typing. */
     static String shown(Contact contact) {
         ShimStack stack = ofMount(contact) ? contact.getMount().getOnDolly() : contact.getShims();
-        double sum = stack == null ? 0 : stack.getShims().stream().mapToDouble(ShimText::height).sum();
-        return String.format(Locale.ROOT, "%.2f mm", sum);
+        return String.format(Locale.ROOT, "%.2f mm", height(stack));
+    }
+
+    /** Returns the height of a stack, mm; zero for none. */
+    static double height(ShimStack stack) {
+        return stack == null ? 0 : stack.getShims().stream().mapToDouble(ShimText::height).sum();
     }
 
     private static double height(Shim shim) {

@@ -12,6 +12,7 @@ import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.model.base.Condition;
 import cradlewright.model.edit.ShopChange;
 import cradlewright.model.fixture.Contact;
+import cradlewright.model.fixture.Fixture;
 import cradlewright.model.fixture.Prop;
 import cradlewright.model.vehicle.CutZone;
 import cradlewright.model.vehicle.LiftPoint;
@@ -158,6 +159,35 @@ class CarEditsTest {
         red.thereAndBack(red.additions().add(Sort.SUPPORT, at, Optional.empty()), () -> {
             Contact contact = red.contact("new support");
             assertEquals("1000 0 440 mm drawing", contact.getPoint().text());
+        });
+    }
+
+    /**
+     * Mount 3R lies at 2320 480 426, so at 1760 480 486 on the dolly. The right rail runs at 480 with its axis at 280: the fixture stands on
+     * it beside nothing, 486 - 280 = 206 high. The member from node 1400 to 2680 begins at 1400: 360 mm along.
+     */
+    @Test
+    void aSupportNearAMountGetsAFixtureOnTheRailBelow() {
+        red.thereAndBack(red.additions().add(Sort.SUPPORT, new Vec3(1.75, 0.47, 0.48), Optional.empty()), () -> {
+            Contact contact = red.contact("3R");
+            assertSame(red.mount("3R"), contact.getMount());
+            Fixture fixture = contact.getFixture();
+            assertEquals("206 mm drawing", fixture.getHeight().text());
+            assertEquals("360 mm drawing", fixture.getDistance().text());
+            assertEquals("right rail 3", fixture.getMember().getName());
+            assertEquals("0 0 0 mm", fixture.getOffset().text());
+            assertSame(red.setup().getDolly(), fixture.eContainer());
+        });
+    }
+
+    @Test
+    void aSupportOverAFixtureThatIsFreeStandsOnThat() {
+        Contact before = red.contact("2R");
+        Fixture fixture = before.getFixture();
+        red.stack().execute(new ShopChange("take 2R out", red.file(), () -> red.setup().getContacts().remove(before)));
+        red.thereAndBack(red.additions().add(Sort.SUPPORT, new Vec3(0.87, 0.48, 0.48), Optional.empty()), () -> {
+            assertSame(fixture, red.contact("2R").getFixture());
+            assertSame(red.mount("2R"), red.contact("2R").getMount());
         });
     }
 
