@@ -13,6 +13,9 @@ import cradlewright.model.io.ShopFile;
 import cradlewright.model.vehicle.Car;
 import cradlewright.report.scene.Box;
 import cradlewright.report.scene.Palette;
+import cradlewright.report.scene.Projection;
+import cradlewright.report.scene.Role;
+import cradlewright.report.scene.Shape;
 import cradlewright.ui.file.TroublePage;
 import cradlewright.ui.look.VerdictLook;
 import cradlewright.ui.shop.Saveables;
@@ -25,6 +28,7 @@ import java.util.stream.Stream;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.gef.GraphicalViewer;
@@ -68,6 +72,8 @@ public final class CarEditor extends GraphicalEditorWithFlyoutPalette implements
     private static final double FULL_SIZE = 96 / 25.4;
     private static final double[] ZOOMS = {0.02, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.75, 1, 1.5, 2, FULL_SIZE, 6, 10, 20};
     private static final double CLOSER = 1.25;
+    /** Of the zoom at which the drawn things fill the window, the least that texts may leave of it. */
+    private static final double LEAST = 0.5;
     /** Height of texts on the screen, px. */
     private static final double TEXT = 12;
     /** Texts keep their height on the sheet while the zoom changes by less than this share. */
@@ -140,7 +146,7 @@ public final class CarEditor extends GraphicalEditorWithFlyoutPalette implements
     }
 
     private void zoomBy(double times) {
-        root.getZoomManager().setZoom(times * zoom());
+        zoomTo(times * zoom());
     }
 
     @Override
@@ -213,21 +219,49 @@ public final class CarEditor extends GraphicalEditorWithFlyoutPalette implements
         }
     }
 
-    /** Texts keep their height on the screen, so the sheet changes with the zoom: the second and third time it hardly does. */
+    /**
+     * Shows the whole car. Texts keep their height on the screen, so of the room first comes off what they take beside the drawn things;
+     * where that leaves too little, texts stand beyond the edge.
+     */
     private void fit() {
         Rectangle room = ((Composite) getGraphicalViewer().getControl()).getClientArea();
+        Dimension things = things();
+        if (things.isEmpty()) {
+            return;
+        }
         zooming = true;
         fitting = true;
-        for (int i = 0; i < 3; i++) {
-            Box sheet = page.scene().sheet();
-            double zoom = Math.min(room.width / sheet.width(), room.height / sheet.height());
-            root.getZoomManager().setZoom(Math.max(ZOOMS[0], Math.min(ZOOMS[ZOOMS.length - 1], zoom)));
-        }
-        zooming = false;
+        double filled = Math.min((double) room.width / things.width, (double) room.height / things.height);
+        zoomTo(filled);
         Box sheet = page.scene().sheet();
+        double beside = (sheet.width() - things.width) * zoom();
+        double above = (sheet.height() - things.height) * zoom();
+        zoomTo(Math.max(LEAST * filled, Math.min((room.width - beside) / things.width, (room.height - above) / things.height)));
+        zooming = false;
+        Box shown = page.scene().sheet();
         ((FigureCanvas) getGraphicalViewer().getControl()).getViewport().getUpdateManager().performUpdate();
-        int spare = (int) Math.max(0, room.width - sheet.width() * zoom());
-        root.getZoomManager().setViewLocation(new Point((int) (sheet.left() * zoom()) - spare / 2, (int) (sheet.top() * zoom())));
+        int spare = (int) Math.max(0, room.width - shown.width() * zoom());
+        root.getZoomManager().setViewLocation(new Point((int) (shown.left() * zoom()) - spare / 2, (int) (shown.top() * zoom())));
+    }
+
+    private void zoomTo(double zoom) {
+        root.getZoomManager().setZoom(Math.max(ZOOMS[0], Math.min(ZOOMS[ZOOMS.length - 1], zoom)));
+    }
+
+    /** Returns the room that the drawn things take without texts and what leads to them: both views one above the other, mm. */
+    private Dimension things() {
+        double width = 0;
+        double height = 0;
+        for (Projection projection : Projection.values()) {
+            Box box = page.scene().items().stream().filter(item -> item.view().filter(projection::equals).isPresent())
+                    .flatMap(item -> item.shapes().stream()).filter(shape -> !(shape instanceof Shape.Label) && shape.role() != Role.DIMENSION)
+                    .map(Shape::box).reduce(Box.EMPTY, Box::union);
+            if (!box.isEmpty()) {
+                width = Math.max(width, box.width());
+                height += box.height();
+            }
+        }
+        return new Dimension((int) Math.ceil(width), (int) Math.ceil(height));
     }
 
     private void sceneChanged() {

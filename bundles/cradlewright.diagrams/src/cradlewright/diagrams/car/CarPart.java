@@ -1,9 +1,9 @@
 package cradlewright.diagrams.car;
 
+import cradlewright.diagrams.shared.SceneLayer;
 import cradlewright.diagrams.shared.SceneNode;
 import cradlewright.diagrams.shared.TypedPart;
 import java.util.List;
-import org.eclipse.draw2d.FreeformLayer;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPart;
@@ -22,7 +22,7 @@ final class CarPart extends TypedPart<CarPage> {
 
     @Override
     protected IFigure createFigure() {
-        return new FreeformLayer();
+        return new SceneLayer();
     }
 
     @Override

@@ -94,6 +94,12 @@ public final class SceneFigure extends Figure {
         return getBounds().contains(x, y) && item.shapes().stream().anyMatch(shape -> hit(shape, x, y, near));
     }
 
+    /** Tells whether a drawn thing of the item, not only its text, is there. */
+    boolean meets(int x, int y) {
+        double near = NEAR / zoom.getAsDouble();
+        return getBounds().contains(x, y) && item.shapes().stream().anyMatch(shape -> !(shape instanceof Shape.Label) && hit(shape, x, y, near));
+    }
+
     private static boolean hit(Shape shape, double x, double y, double near) {
         if (shape instanceof Shape.Line line) {
             return distance(line, x, y) <= near;
