@@ -254,8 +254,8 @@ public final class CarEditor extends GraphicalEditorWithFlyoutPalette implements
         double height = 0;
         for (Projection projection : Projection.values()) {
             Box box = page.scene().items().stream().filter(item -> item.view().filter(projection::equals).isPresent())
-                    .flatMap(item -> item.shapes().stream()).filter(shape -> !(shape instanceof Shape.Label) && shape.role() != Role.DIMENSION)
-                    .map(Shape::box).reduce(Box.EMPTY, Box::union);
+                    .flatMap(item -> item.shapes().stream()).filter(shape -> shape.role() != Role.DIMENSION)
+                    .filter(shape -> !(shape instanceof Shape.Label)).map(Shape::box).reduce(Box.EMPTY, Box::union);
             if (!box.isEmpty()) {
                 width = Math.max(width, box.width());
                 height += box.height();

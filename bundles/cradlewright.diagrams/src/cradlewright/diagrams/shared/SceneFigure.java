@@ -97,7 +97,8 @@ public final class SceneFigure extends Figure {
     /** Tells whether a drawn thing of the item, not only its text, is there. */
     boolean meets(int x, int y) {
         double near = NEAR / zoom.getAsDouble();
-        return getBounds().contains(x, y) && item.shapes().stream().anyMatch(shape -> !(shape instanceof Shape.Label) && hit(shape, x, y, near));
+        return getBounds().contains(x, y) && item.shapes().stream().filter(shape -> !(shape instanceof Shape.Label))
+                .anyMatch(shape -> hit(shape, x, y, near));
     }
 
     private static boolean hit(Shape shape, double x, double y, double near) {

@@ -124,7 +124,8 @@ class CarEditsTest {
         Contact contact = red.contact("4R");
         red.thereAndBack(ShimText.lay(contact, 3.2, red.folder()), () -> {
             List<Shim> shims = contact.getMount().getOnDolly().getShims();
-            assertEquals(List.of(2.0, 1.0), shims.subList(0, 2).stream().map(s -> s.getShim().getThickness().in(Unit.MILLIMETRE)).toList());
+            assertEquals(List.of(2.0, 1.0),
+                    shims.subList(0, 2).stream().map(shim -> shim.getShim().getThickness().in(Unit.MILLIMETRE)).toList());
             assertEquals("0.2 mm drawing", shims.get(2).getLoose().text());
             assertEquals("3.20 mm", ShimText.shown(contact));
         });

@@ -12,6 +12,7 @@ import cradlewright.analysis.load.LoadsKey;
 import cradlewright.analysis.load.Situation;
 import cradlewright.diagrams.car.CarEditor;
 import cradlewright.diagrams.shared.SceneNode;
+import cradlewright.model.base.FileRoot;
 import cradlewright.model.fixture.Contact;
 import cradlewright.model.io.ShopFile;
 import cradlewright.model.io.ShopFolder;
@@ -25,6 +26,7 @@ import cradlewright.ui.shop.ShopEditors;
 import cradlewright.ui.shop.WorkingShop;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.gef.EditDomain;
@@ -148,8 +150,8 @@ class CarDiagramTest {
     /** What the command line would say of the files as they are saved. */
     private static String ofTheFiles(String support) {
         Engine engine = new Engine();
-        engine.update(ShopImporter.importShop(ShopFolder.open(folder).files().stream().map(ShopFile::root).flatMap(Optional::stream).toList(),
-                LocalDate.now(DemoShop.DAY), 1));
+        List<FileRoot> roots = ShopFolder.open(folder).files().stream().map(ShopFile::root).flatMap(Optional::stream).toList();
+        engine.update(ShopImporter.importShop(roots, LocalDate.now(DemoShop.DAY), 1));
         String visit = car.getVisits().get(1).getId();
         double force = engine.read(new LoadsKey(car.getId(), visit, Situation.atRest(), false), Progress.NONE)
                 .support(contact(support).getId()).orElseThrow().force();
