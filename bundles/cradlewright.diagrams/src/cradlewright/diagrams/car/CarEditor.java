@@ -73,7 +73,7 @@ public final class CarEditor extends GraphicalEditorWithFlyoutPalette implements
     private static final double[] ZOOMS = {0.02, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.75, 1, 1.5, 2, FULL_SIZE, 6, 10, 20};
     private static final double CLOSER = 1.25;
     /** Of the zoom at which the drawn things fill the window, the least that texts may leave of it. */
-    private static final double LEAST = 0.5;
+    private static final double LEAST = 0.8;
     /** Height of texts on the screen, px. */
     private static final double TEXT = 12;
     /** Texts keep their height on the sheet while the zoom changes by less than this share. */

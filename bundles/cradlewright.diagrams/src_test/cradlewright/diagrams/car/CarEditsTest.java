@@ -125,7 +125,7 @@ class CarEditsTest {
         red.thereAndBack(ShimText.lay(contact, 3.2, red.folder()), () -> {
             List<Shim> shims = contact.getMount().getOnDolly().getShims();
             assertEquals(List.of(2.0, 1.0),
-                    shims.subList(0, 2).stream().map(shim -> shim.getShim().getThickness().in(Unit.MILLIMETRE)).toList());
+                    shims.stream().limit(2).map(shim -> shim.getShim().getThickness().in(Unit.MILLIMETRE)).toList());
             assertEquals("0.2 mm drawing", shims.get(2).getLoose().text());
             assertEquals("3.20 mm", ShimText.shown(contact));
         });
@@ -164,7 +164,7 @@ class CarEditsTest {
     }
 
     /**
-     * Mount 3R lies at 2320 480 426, so at 1760 480 486 on the dolly. The right rail runs at 480 with its axis at 280: the fixture stands on
+     * Mount 3R lies at 2320 480 426, so at 1760 480 486 on the dolly. The right rail runs at 480, its axis at 280: the fixture stands on
      * it beside nothing, 486 - 280 = 206 high. The member from node 1400 to 2680 begins at 1400: 360 mm along.
      */
     @Test

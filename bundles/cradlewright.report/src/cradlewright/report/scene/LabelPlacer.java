@@ -2,6 +2,7 @@ package cradlewright.report.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Finds room for texts so that no two overlap. Each text first tries the places next to its point, the wished side first; then the same
@@ -47,14 +48,33 @@ public final class LabelPlacer {
      */
     public Box place(Shape.Point point, double reach, double width, double height, Side wished) {
         for (int ring = 0;; ring++) {
-            for (Side side : order(wished)) {
-                Box box = beside(point, reach + gap + ring * height / 2, width, height, side);
-                if (free(box, ring < CAREFUL_RINGS)) {
-                    texts.add(box);
-                    return box;
-                }
+            Optional<Box> found = inRing(ring, point, reach, width, height, wished);
+            if (found.isPresent()) {
+                return found.get();
             }
         }
+    }
+
+    /** Returns where a text goes that may be left out: nothing when there is no room near its point. */
+    public Optional<Box> placeNear(Shape.Point point, double reach, double width, double height, Side wished) {
+        for (int ring = 0; ring < CAREFUL_RINGS; ring++) {
+            Optional<Box> found = inRing(ring, point, reach, width, height, wished);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Box> inRing(int ring, Shape.Point point, double reach, double width, double height, Side wished) {
+        for (Side side : order(wished)) {
+            Box box = beside(point, reach + gap + ring * height / 2, width, height, side);
+            if (free(box, ring < CAREFUL_RINGS)) {
+                texts.add(box);
+                return Optional.of(box);
+            }
+        }
+        return Optional.empty();
     }
 
     private boolean free(Box box, boolean careful) {

@@ -25,7 +25,8 @@ public final class Pen {
     private final LabelPlacer placer;
     private Box reach = Box.EMPTY;
 
-    private record Text(ItemPen item, Shape.Point point, double reach, double height, LabelPlacer.Side side, List<Line> lines) {
+    private record Text(ItemPen item, Shape.Point point, double reach, double height, LabelPlacer.Side side, List<Line> lines,
+            boolean spare) {
     }
 
     private record Line(Role role, String words) {
@@ -81,7 +82,13 @@ public final class Pen {
         double width = wanted.lines.stream().mapToDouble(line -> TextSize.width(line.words, height, line.role == Role.TEXT_STRONG)).max()
                 .orElse(0);
         double tall = height * (LINE * (wanted.lines.size() - 1) + TextSize.ASCENT + TextSize.DESCENT);
-        Box box = placer.place(wanted.point, wanted.reach, width, tall, wanted.side);
+        Optional<Box> found = wanted.spare ? placer.placeNear(wanted.point, wanted.reach, width, tall, wanted.side)
+                : Optional.of(placer.place(wanted.point, wanted.reach, width, tall, wanted.side));
+        found.ifPresent(box -> write(wanted, box));
+    }
+
+    private static void write(Text wanted, Box box) {
+        double height = wanted.height;
         lead(wanted, box);
         double middle = (box.left() + box.right()) / 2;
         double y = box.top() + TextSize.ASCENT * height;
@@ -178,13 +185,13 @@ public final class Pen {
             for (String words : more) {
                 lines.add(new Line(Role.TEXT, words));
             }
-            texts.add(new Text(this, point, reach, size * text, side, lines));
+            texts.add(new Text(this, point, reach, size * text, side, lines, false));
             return this;
         }
 
-        /** Asks for a plain text of one line near a point. */
+        /** Asks for a plain text of one line near a point, which is left out where there is no room: its words stand in the item anyhow. */
         public ItemPen note(Shape.Point point, double reach, double size, LabelPlacer.Side side, String words) {
-            texts.add(new Text(this, point, reach, size * text, side, List.of(new Line(Role.TEXT, words))));
+            texts.add(new Text(this, point, reach, size * text, side, List.of(new Line(Role.TEXT, words)), true));
             return this;
         }
     }

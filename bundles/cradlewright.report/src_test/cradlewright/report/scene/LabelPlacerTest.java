@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cradlewright.report.scene.LabelPlacer.Side;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -23,6 +24,15 @@ class LabelPlacerTest {
         LabelPlacer placer = new LabelPlacer(1);
         placer.keepClear(new Box(100, 90, 130, 110));
         assertEquals(new Box(77, 95, 97, 105), placer.place(new Shape.Point(100, 100), 2, 20, 10, Side.RIGHT));
+    }
+
+    @Test
+    void aTextThatMayBeLeftOutIsWhereThereIsNoRoomNear() {
+        LabelPlacer placer = new LabelPlacer(1);
+        assertEquals(Optional.of(new Box(103, 95, 123, 105)), placer.placeNear(new Shape.Point(100, 100), 2, 20, 10, Side.RIGHT));
+        placer.keepClear(new Box(-1000, -1000, 1000, 1000));
+        assertEquals(Optional.empty(), placer.placeNear(new Shape.Point(100, 100), 2, 20, 10, Side.RIGHT));
+        assertTrue(placer.place(new Shape.Point(100, 100), 2, 20, 10, Side.RIGHT).width() > 0, "one that must not always finds its place");
     }
 
     @Test
