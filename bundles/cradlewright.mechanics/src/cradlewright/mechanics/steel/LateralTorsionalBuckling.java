@@ -6,7 +6,7 @@ import cradlewright.mechanics.section.SectionProperties;
 /**
  * Sideways buckling of a member bent about y, EN 1993-1-1 6.3.2.2, with the critical moment of NCCI SN003.
  *
- * @param length buckling length used, m
+ * @param length between points held sideways and against twisting, m
  * @param criticalMoment M_cr, N*m
  * @param slenderness relative slenderness sqrt(W fy/M_cr)
  * @param phi auxiliary value
@@ -17,7 +17,6 @@ import cradlewright.mechanics.section.SectionProperties;
 public record LateralTorsionalBuckling(double length, double criticalMoment, double slenderness, double phi, double chi,
         double resistance) {
 
-    private static final double TOP_EDGE = 1.2;
     private static final double SYMMETRY = 1e-6;
 
     /** Where the load acts. */
@@ -29,33 +28,34 @@ public record LateralTorsionalBuckling(double length, double criticalMoment, dou
     }
 
     /**
-     * Critical moment of NCCI SN003 for fork supports (k = k_w = 1), load at the shear centre, N*m.
+     * Critical moment of NCCI SN003 for fork supports (k = k_w = 1), N*m.
      *
      * @param iz second moment about z, m4
      * @param it torsion constant, m4
      * @param iw warping constant, not below zero, m6
      * @param length between points held sideways and against twisting, m
      * @param c1 factor of the moment shape
+     * @param lever C2 z_g: height of the load above the shear centre times its factor, m; below zero for a load that hangs below
      * @param shearModulus Pa
      * @see SteelFormulas#CRITICAL_MOMENT
      */
-    public static double criticalMoment(double iz, double it, double iw, double length, double c1, double shearModulus) {
+    public static double criticalMoment(double iz, double it, double iw, double length, double c1, double lever, double shearModulus) {
         Require.positive(iz, "Iz");
         Require.positive(it, "torsion constant");
         Require.notNegative(iw, "warping constant");
         Require.positive(c1, "factor C1");
         Require.positive(shearModulus, "shear modulus");
         double euler = FlexuralBuckling.eulerForce(iz, length);
-        return c1 * euler * Math.sqrt(iw / iz + shearModulus * it / euler);
+        return c1 * euler * (Math.hypot(Math.sqrt(iw / iz + shearModulus * it / euler), Require.finite(lever, "C2 z_g")) - lever);
     }
 
     /**
-     * Length to use: 1.2 times the real one for a load on the top edge (common practice, no source).
+     * Height of the load above the shear centre times its factor, C2 z_g, m: none for a load at the shear centre.
      *
      * @see SteelFormulas#TOP_EDGE_LOAD
      */
-    public static double bucklingLength(double length, LoadHeight height) {
-        return Require.positive(length, "length") * (height == LoadHeight.TOP_EDGE ? TOP_EDGE : 1);
+    private static double lever(SectionProperties section, MomentShape shape, LoadHeight height) {
+        return height == LoadHeight.TOP_EDGE ? shape.c2() * section.top() : 0;
     }
 
     /**
@@ -82,13 +82,12 @@ public record LateralTorsionalBuckling(double length, double criticalMoment, dou
         Require.positive(modulus, "section modulus");
         Require.positive(yield, "yield strength");
         Require.within(gammaM1, 1, 2, "gamma_M1");
-        double used = bucklingLength(length, height);
-        double critical = criticalMoment(section.iz(), section.torsion().constant(), section.torsion().warping(), used,
-                shape.c1(), Steel.G);
+        double critical = criticalMoment(section.iz(), section.torsion().constant(), section.torsion().warping(), length,
+                shape.c1(), lever(section, shape, height), Steel.G);
         double slenderness = Math.sqrt(modulus * yield / critical);
         // bending about the weaker axis cannot buckle sideways
         double chi = section.iz() >= section.iy() ? 1 : curve.chi(slenderness);
-        return new LateralTorsionalBuckling(used, critical, slenderness, curve.phi(slenderness), chi,
+        return new LateralTorsionalBuckling(length, critical, slenderness, curve.phi(slenderness), chi,
                 chi * modulus * yield / gammaM1);
     }
 

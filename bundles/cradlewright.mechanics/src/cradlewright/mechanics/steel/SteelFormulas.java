@@ -72,8 +72,8 @@ public final class SteelFormulas {
             "theory of elastic stability (from memory); EN 1993-1-1 6.3.1.4", "simple supports", "distortion of the section");
     /** Critical moment. */
     public static final Formula CRITICAL_MOMENT = new Formula("steel.critical-moment", "Elastic critical moment",
-            "M_cr = C1 (pi2 E Iz/L2) sqrt(Iw/Iz + L2 G It/(pi2 E Iz))", "NCCI SN003",
-            "symmetric about the horizontal axis, fork supports, load at the shear centre",
+            "M_cr = C1 (pi2 E Iz/L2) (sqrt(Iw/Iz + L2 G It/(pi2 E Iz) + (C2 zg)2) - C2 zg)", "NCCI SN003, equation 1",
+            "symmetric about the horizontal axis, fork supports, zg height of the load above the shear centre",
             "bending before buckling, distortion");
     /** Lateral-torsional buckling. */
     public static final Formula LATERAL_TORSIONAL_BUCKLING = new Formula("steel.lateral-torsional-buckling",
@@ -82,8 +82,9 @@ public final class SteelFormulas {
             "torque of loads beside the shear centre: pass it to the section check");
     /** Top edge load. */
     public static final Formula TOP_EDGE_LOAD = new Formula("steel.top-edge-load", "Load on the top edge",
-            "length times 1.2", "common practice, no source", "loads through pads on top of the member",
-            "real height of the load; short deep members need a full solution");
+            "zg from the shear centre to the top edge; even moment C1 = 1 with C2 = 0.630 of one load in the middle",
+            "NCCI SN003, C2 of Table 3.2 (number of the table from memory)", "loads through pads on top of the member",
+            "height of the pads above the edge, what they hold sideways");
     /** Member sum. */
     public static final Formula MEMBER_SUM = new Formula("steel.member-sum", "Compression and bending of a member",
             "N/N_b + My/(M_b cos(pi/2 sqrt(N/Ny))) + Mz/(Mz_Rd cos(pi/2 sqrt(N/Nz))) <= 1",

@@ -272,7 +272,7 @@ class SteelRoutesTest {
     void criticalMomentMeetsFiniteDifferences() {
         double uniform = moment(x -> 1);
         route("differences.uniform", uniform, 1e-4,
-                LateralTorsionalBuckling.criticalMoment(12180e-8, 513.9e-8, 13.35e-6, 5, 1, Steel.G));
+                LateralTorsionalBuckling.criticalMoment(12180e-8, 513.9e-8, 13.35e-6, 5, 1, 0, Steel.G));
         route("differences.spread", moment(x -> 4 * x * (1 - x)) / uniform, 1e-3, MomentShape.SPREAD_LOAD.c1());
         route("differences.middle", moment(x -> 2 * Math.min(x, 1 - x)) / uniform, 1e-3, MomentShape.MIDDLE_LOAD.c1());
         route("differences.one-end", moment(x -> x) / uniform, 1e-3, MomentShape.ONE_END.c1());
@@ -293,15 +293,14 @@ class SteelRoutesTest {
         route("bowed-beam.moment", firstYield, 2e-4, ours.resistance());
     }
 
-    @Test
-    void topEdgeMeetsTheBritishRule() {
-        VALUES.check("top-edge.rule",
-                LateralTorsionalBuckling.bucklingLength(1.2, LateralTorsionalBuckling.LoadHeight.TOP_EDGE));
+    private static double topEdge(SectionProperties p, double length, MomentShape shape) {
+        return LateralTorsionalBuckling.of(p, p.elasticY(), S235, length, shape, LateralTorsionalBuckling.LoadHeight.TOP_EDGE,
+                BucklingCurve.D, 1).criticalMoment();
     }
 
     /**
-     * As the checks use it, with an even moment in place of the real one. Short channels come out up to 7 percent high in their
-     * critical moment, which is less than 2 percent of the resistance; all else lies on the safe side.
+     * NCCI SN003 with the real shape of the moment lies from 11 percent below the full solution, for short channels, to 3 percent above.
+     * As the checks use it, with an even moment in place of the real one and C2 of a load in the middle, it never lies above.
      */
     @Test
     void topEdgeRuleAgainstTheFullSolution() {
@@ -313,13 +312,10 @@ class SteelRoutesTest {
                 BeamDifferences beam = new BeamDifferences(p.iz(), p.torsion().constant(), p.torsion().warping(), length, Steel.G);
                 double spread = beam.criticalWithLoad(x -> 4 * x * (1 - x), p.top(), x -> 8);
                 double middle = beam.criticalWithLoad(x -> 2 * Math.min(x, 1 - x), p.top(), BeamDifferences.MIDDLE_LOAD);
-                LateralTorsionalBuckling rule = LateralTorsionalBuckling.of(p, p.elasticY(), S235, length, MomentShape.UNIFORM,
-                        LateralTorsionalBuckling.LoadHeight.TOP_EDGE, BucklingCurve.D, 1);
-                double full = Math.min(spread, middle);
-                assertTrue(rule.criticalMoment() < 1.07 * full, p.name() + " of " + length + " m: " + full);
-                double yields = p.elasticY() * S235;
-                double chi = p.iz() >= p.iy() ? 1 : BucklingCurve.D.chi(Math.sqrt(yields / full));
-                assertTrue(rule.resistance() < 1.02 * chi * yields, p.name() + " of " + length + " m: " + chi * yields);
+                String where = p.name() + " of " + length + " m";
+                assertEquals(0.96, topEdge(p, length, MomentShape.SPREAD_LOAD) / spread, 0.07, where);
+                assertEquals(0.96, topEdge(p, length, MomentShape.MIDDLE_LOAD) / middle, 0.07, where);
+                assertTrue(topEdge(p, length, MomentShape.UNIFORM) < Math.min(spread, middle), where);
             }
         }
     }
