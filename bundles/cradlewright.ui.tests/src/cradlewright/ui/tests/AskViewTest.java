@@ -25,6 +25,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -55,6 +56,12 @@ class AskViewTest {
         Bot.page().closeAllEditors(false);
         view = (AskView) Bot.page().showView(AskView.ID);
         Bot.settle();
+    }
+
+    /** The sheet of a question stays until the next one is answered; each test begins without one. */
+    @AfterEach
+    void hide() {
+        Bot.page().hideView(view);
     }
 
     private static CarFacts car(String name) {
@@ -124,6 +131,14 @@ class AskViewTest {
                 shown);
         assertTrue(shown.contains("stacks\tas found: "), shown);
         Bot.picture(Bot.shell(), "ask-support");
+    }
+
+    @Test
+    void theSupportOfOneCarIsLookedUpByWordsOfItsName() {
+        type("support or part, such as 4L", "4L red");
+        String shown = awaitSheet("held by");
+        assertTrue(shown.startsWith(car("red").name() + ", 4L"), shown);
+        assertEquals(-1, shown.indexOf(car("black").name()), shown);
     }
 
     @Test

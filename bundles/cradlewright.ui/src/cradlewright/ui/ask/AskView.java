@@ -92,7 +92,7 @@ public final class AskView extends ViewPart implements OpenShopListener, Working
 
     /** Asks about whatever a text means: a support of that name, else a part. */
     public void askAnything(String text) {
-        if (shop.filter(open -> SupportPage.names(open).stream().anyMatch(text.strip()::equalsIgnoreCase)).isPresent()) {
+        if (shop.map(SupportPage::names).filter(names -> names.contains(SupportWish.of(text, names).name())).isPresent()) {
             askSupport(text);
         } else {
             bring(part);

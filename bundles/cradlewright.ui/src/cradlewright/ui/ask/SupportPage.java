@@ -33,7 +33,7 @@ final class SupportPage extends AskPage {
         return SupportCardsKey.names(open.snapshot().all(CarFacts.class).stream());
     }
 
-    /** Asks about all supports of a name. */
+    /** Asks about all supports of a name, or about that of one car when words of its name follow. */
     void askFor(String name) {
         asked = name.strip();
         field.control().setText(asked);
@@ -49,8 +49,9 @@ final class SupportPage extends AskPage {
 
     @Override
     Optional<Question> begin(WorkingShop open) {
-        return asked.isEmpty() ? Optional.empty() : Optional.of(open.ask(new SupportCardsKey(asked), showing(cards -> {
-            found = cards;
+        SupportWish wish = SupportWish.of(asked, names(open));
+        return asked.isEmpty() ? Optional.empty() : Optional.of(open.ask(new SupportCardsKey(wish.name()), showing(cards -> {
+            found = wish.among(cards);
             return sheet(open);
         })));
     }
