@@ -74,6 +74,19 @@ class MassUncertaintyTest {
     }
 
     @Test
+    void aWholeOfUnknownMassByHand() {
+        double[][] covariance = new double[4][4];
+        covariance[0][0] = 10 * 10;
+        EstimatedBalance whole = new EstimatedBalance(new Balance(1000, new Vec3(1.2, 0, 0)), covariance);
+        MassPoint part = MassPoint.exact(200, new Vec3(0.2, 0, 0));
+        EstimatedBalance rest = MassUncertainty.without(whole, part);
+        values.check("off.whole.um", rest.standard(MASS));
+        values.check("off.whole.ux", rest.standard(X));
+        values.check("off.whole.cov", rest.covariance(MASS, X));
+        values.check("on.whole.ux", MassUncertainty.with(whole, part).standard(X));
+    }
+
+    @Test
     void worstPointIsTheFurthestOfTheEllipsoid() {
         EstimatedBalance e = MassUncertainty.of(SmallCar.ALL);
         // moment about a line 0.4 m ahead of the balance point: W (x - x0) with gradient (x - x0, m, 0, 0)
