@@ -36,7 +36,8 @@ final class StoredValue {
     private static Measured length(Value value, Unit unit) {
         double implied = SourceDefaults.COMMON_PRACTICE.share(value.source()).orElse(0) * Math.abs(value.si());
         boolean unsaid = Math.abs(value.u() - implied) <= SAME_SHARE * Math.max(Math.abs(value.si()), value.u());
-        OptionalDouble uncertainty = unsaid ? OptionalDouble.empty() : OptionalDouble.of(round(Unit.METRE.convertDifference(value.u(), unit)));
+        OptionalDouble uncertainty = unsaid ? OptionalDouble.empty()
+                : OptionalDouble.of(round(Unit.METRE.convertDifference(value.u(), unit)));
         return new Measured(round(unit.fromSi(value.si())), unit, uncertainty, value.source());
     }
 

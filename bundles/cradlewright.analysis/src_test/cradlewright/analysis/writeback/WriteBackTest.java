@@ -229,10 +229,12 @@ class WriteBackTest {
         CarFacts car = first(CarFacts.class, shop);
         DollyFacts dolly = first(DollyFacts.class, shop);
         assertEquals(Optional.empty(), WriteBack.of(shop, Change.of(car.withWorkPoints(List.of()))), "nobody leans there");
-        assertEquals(Optional.empty(), WriteBack.of(shop, Change.of(SettingsFacts.commonPractice().withWalkingSpeed(0.5))), "half the pace");
+        assertEquals(Optional.empty(), WriteBack.of(shop, Change.of(SettingsFacts.commonPractice().withWalkingSpeed(0.5))),
+                "half the pace");
         assertEquals(Optional.empty(), WriteBack.of(shop, Change.of(dolly.feetDown(), car.withWorkPoints(List.of()))), "one of two");
         assertEquals(Optional.empty(), WriteBack.of(shop, Change.of(dolly)), "nothing differs");
-        assertEquals(Optional.empty(), WriteBack.of(shop, Change.of(new StockFacts.Steel("new", "new", Optional.empty(), Optional.empty()))),
+        assertEquals(Optional.empty(), WriteBack.of(shop, Change.of(
+                new StockFacts.Steel("new", "new", Optional.empty(), Optional.empty()))),
                 "the shop does not have it");
     }
 

@@ -53,7 +53,8 @@ public final class SupportSheet {
     public Sheet write(String asked, List<SupportCard> cards, Optional<ShopAnswers> answers) {
         SheetBuilder out = new SheetBuilder();
         if (cards.isEmpty()) {
-            return out.sentence("No body mount or support is called " + asked + ". Names are those of the cars' files, such as 2L.").build();
+            return out.sentence("No body mount or support is called " + asked
+                    + ". Names are those of the cars' files, such as 2L.").build();
         }
         cards.forEach(card -> write(card, answers, out));
         CautionLines.add(out, List.of(), cards.stream().flatMap(card -> about(card, answers).stream()).toList());
