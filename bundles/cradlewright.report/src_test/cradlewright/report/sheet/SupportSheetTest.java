@@ -45,7 +45,8 @@ class SupportSheetTest {
     }
 
     private static MountFacts mount() {
-        ShimStackFacts found = new ShimStackFacts(List.of(new ShimFacts(Optional.of("two"), Optional.of(measured(0.002)), OptionalInt.of(1)),
+        ShimStackFacts found = new ShimStackFacts(List.of(
+                new ShimFacts(Optional.of("two"), Optional.of(measured(0.002)), OptionalInt.of(1)),
                 new ShimFacts(Optional.empty(), Optional.of(measured(0.0005)), OptionalInt.of(2))));
         return new MountFacts("1L", "1L", Optional.of(new Spot(AT, 0)), Condition.THIN, Optional.of(measured(0.0012)), Optional.of("m10"),
                 OptionalInt.of(2), Optional.of(false), Optional.of(found), Optional.of(new ShimStackFacts(List.of())), Optional.empty());
@@ -110,7 +111,8 @@ class SupportSheetTest {
         assertSays(text(true, Optional.empty()), "answers being worked out");
         // The made-up answers are about 1L: one of each.
         String told = text(true, Optional.of(Answers.all()));
-        assertSays(told, "STOP 1L: It gives way & falls.", "CAN'T SAY 1L: Nobody knows.", "TIGHT 1L: Close.", "HOLDS one answer", "Cautions");
+        assertSays(told, "STOP 1L: It gives way & falls.", "CAN'T SAY 1L: Nobody knows.", "TIGHT 1L: Close.", "HOLDS one answer",
+                "Cautions");
         assertTrue(told.indexOf("STOP") < told.indexOf("TIGHT"), told);
     }
 
