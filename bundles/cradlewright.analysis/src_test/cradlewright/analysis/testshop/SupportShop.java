@@ -177,6 +177,7 @@ public final class SupportShop {
     private Optional<Value> torsion = Optional.empty();
     private final List<PartFacts> more = new ArrayList<>();
     private Optional<String> lift = Optional.empty();
+    private Optional<String> hoist = Optional.empty();
     private SettingsFacts settings = SettingsFacts.commonPractice();
 
     /** Starts a shop whose shell is carried that way. */
@@ -244,6 +245,9 @@ public final class SupportShop {
         if (fact instanceof GearFacts.Lift) {
             lift = Optional.of(fact.id());
         }
+        if (fact instanceof GearFacts.Hoist) {
+            hoist = Optional.of(fact.id());
+        }
         return this;
     }
 
@@ -278,7 +282,7 @@ public final class SupportShop {
         StageFacts stage = new StageFacts("stage", "stage", parts.stream().map(PartFacts::id).toList(), List.of());
         SetupFacts setup = new SetupFacts("setup", "setup", List.of("shell"), kind, kind == CarrierKind.DOLLY
                 ? Optional.of("dolly") : Optional.empty(),
-                lift, Optional.empty(), Vec3.ZERO, 0, places.stream().map(place -> place.contact(kind)).toList(), Optional.empty(),
+                lift, hoist, Vec3.ZERO, 0, places.stream().map(place -> place.contact(kind)).toList(), Optional.empty(),
                 SetupFacts.Weather.UNKNOWN);
         VisitFacts visit = new VisitFacts("visit", "visit", Optional.of("stage"), Optional.of("setup"), Optional.empty(),
                 Optional.empty(), Optional.empty());

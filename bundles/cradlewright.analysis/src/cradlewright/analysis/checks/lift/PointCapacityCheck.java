@@ -47,11 +47,18 @@ public final class PointCapacityCheck extends LoadedVisitCheck {
         for (Support support : standing.supports()) {
             Optional<VisitLoads.Total> most = loads.most(List.of(support.contactId()));
             if (support.liftPoint().isPresent() && most.isPresent()) {
-                judge(support.liftPoint().get(), standing, most.get(), subject, settings(reader).tightMargin())
+                Optional<String> leans = HookLegs.missing(support, standing);
+                leans.map(missing -> Optional.of(leaning(support.liftPoint().get(), subject, missing)))
+                        .orElseGet(() -> judge(support.liftPoint().get(), standing, most.get(), subject, settings(reader).tightMargin()))
                         .ifPresent(findings::add);
             }
         }
         return findings;
+    }
+
+    private Finding leaning(LiftPointFacts point, Subject subject, String missing) {
+        return finding(subject, point.id(), point.name()).situation("hanging still")
+                .cantSay("The strap here leans, and nobody wrote down how far: it pulls harder, and to the side.", List.of(missing));
     }
 
     private Optional<Finding> judge(LiftPointFacts point, Standing standing, VisitLoads.Total most, Subject subject,

@@ -62,9 +62,16 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
         }
         Set<String> used = straps.keySet().stream().map(GearFacts.Strap::id).collect(Collectors.toSet());
         List<Finding> findings = new ArrayList<>();
-        straps.forEach((strap, supports) -> loads.most(supports.stream().map(Support::contactId).toList())
-                .ifPresent(most -> findings.add(judge(strap, lean(supports), most, oneLeg(strap, supports, loads), standing, used,
-                        subject, reader))));
+        straps.forEach((strap, supports) -> {
+            List<String> leans = HookLegs.missing(supports, standing);
+            if (leans.isEmpty()) {
+                loads.most(supports.stream().map(Support::contactId).toList()).ifPresent(most -> findings.add(judge(strap, lean(supports),
+                        most, oneLeg(strap, supports, loads), standing, used, subject, reader)));
+            } else {
+                findings.add(finding(subject, strap.id(), strap.name()).situation("hanging still")
+                        .cantSay("It leans, and nobody wrote down how far: it pulls harder than what hangs in it.", leans));
+            }
+        });
         return findings;
     }
 

@@ -6,8 +6,10 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.facts.Basis;
 import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.facts.GearFacts;
 import cradlewright.analysis.testshop.SupportShop;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The lift point C carries half of 800 kg: 3922.66 N. */
@@ -57,5 +59,18 @@ class PointCapacityCheckTest {
         SupportShop standing = new SupportShop(CarrierKind.FLOOR).weighs(800, 0);
         place(standing);
         assertEquals(List.of(), standing.ask(new PointCapacityCheck()));
+    }
+
+    @Test
+    void cantSayWhereTheStrapsMeetInOneHook() {
+        SupportShop shop = new SupportShop(CarrierKind.STRAPS).weighs(800, 0).has(new GearFacts.Hoist("hoist", "hoist",
+                SupportShop.examined(), Optional.of(SupportShop.measured(2000)), List.of()));
+        for (String id : List.of("A", "B", "C")) {
+            shop.has(Hung.strap("strap-" + id, Optional.of(SupportShop.measured(4000)), GearFacts.Mode.STRAIGHT));
+        }
+        shop.support("A", -1, -0.5, 1).on("strap-A");
+        shop.support("B", -1, 0.5, 1).on("strap-B");
+        shop.support("C", 1, 0, 1).on("strap-C").atLiftPoint().takes(9000, Basis.WORKING_LOAD_LIMIT);
+        assertEquals(Verdict.CANT_SAY, shop.ask(new PointCapacityCheck()).get(0).verdict());
     }
 }

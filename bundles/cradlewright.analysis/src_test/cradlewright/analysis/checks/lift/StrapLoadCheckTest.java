@@ -107,4 +107,36 @@ class StrapLoadCheckTest {
         assertEquals(1350, finding.demand().orElseThrow().si(), 1e-6);
         assertEquals(Verdict.STOP, finding.verdict());
     }
+
+    /** Legs of 2.06 m that meet 1.8 m above pull 1.15 times what hangs in them, which nobody may find called tight at 1.1 times. */
+    @Test
+    void strapsThatMeetInOneHookLeanThoughTheFilesDoNotSaySo() {
+        SupportShop shop = Hung.inStraps(800, 440, GearFacts.Mode.STRAIGHT).has(hoist());
+        Finding finding = behind(shop);
+        assertEquals(Verdict.CANT_SAY, finding.verdict());
+        assertTrue(finding.missing().get(0).startsWith("how far the strap at C leans"), finding.missing().toString());
+    }
+
+    @Test
+    void straightUpToTheArmsOfALiftNothingIsMissing() {
+        SupportShop shop = Hung.inStraps(800, 4000, GearFacts.Mode.STRAIGHT).has(hoist()).has(new GearFacts.Lift("lift", "lift",
+                SupportShop.examined(), Optional.empty(), Optional.empty(), Optional.empty(), List.of()));
+        assertEquals(Verdict.TIGHT, behind(shop).verdict());
+    }
+
+    @Test
+    void aDirectionInTheFilesIsJudged() {
+        SupportShop shop = new SupportShop(CarrierKind.STRAPS).weighs(800, 0).has(hoist());
+        for (String id : List.of("A", "B", "C")) {
+            shop.has(Hung.strap("strap-" + id, Optional.of(SupportShop.measured(4000)), GearFacts.Mode.STRAIGHT));
+        }
+        shop.support("A", -1, -0.5, 1).on("strap-A").pushes(new Vec3(1, 0.5, 1.8));
+        shop.support("B", -1, 0.5, 1).on("strap-B").pushes(new Vec3(1, -0.5, 1.8));
+        shop.support("C", 1, 0, 1).on("strap-C").pushes(new Vec3(-1, 0, 1.8));
+        assertEquals(Verdict.STOP, behind(shop).verdict(), "beyond the 6 degrees of an upright leg");
+    }
+
+    private static GearFacts.Hoist hoist() {
+        return new GearFacts.Hoist("hoist", "hoist", SupportShop.examined(), Optional.of(SupportShop.measured(2000)), List.of());
+    }
 }
