@@ -119,7 +119,8 @@ class LayeringTest {
             }
             for (String wanted : List.of("cradlewright.ui", "cradlewright.diagrams", "cradlewright.cli", "cradlewright.gef.bridge",
                     "org.eclipse.gef", "org.eclipse.swt." + widgets(system))) {
-                assertTrue(plugins.stream().anyMatch(name -> name.startsWith(wanted + "_")), () -> wanted + " in " + system + ": " + plugins);
+                assertTrue(plugins.stream().anyMatch(name -> name.startsWith(wanted + "_")), () -> wanted + " in " + system + ": "
+                        + plugins);
             }
             assertEquals(1, plugins.stream().filter(name -> name.startsWith("org.eclipse.swt.") && name.matches(".*(gtk|win32|cocoa).*"))
                     .count(), "widgets of one system only: " + system);

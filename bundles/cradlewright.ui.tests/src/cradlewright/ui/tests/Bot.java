@@ -145,7 +145,8 @@ final class Bot {
         Runnable[] look = new Runnable[1];
         long end = System.currentTimeMillis() + PATIENCE;
         look[0] = () -> {
-            Optional<Shell> dialog = Arrays.stream(display().getShells()).filter(each -> each.isVisible() && !Arrays.asList(before).contains(each))
+            Optional<Shell> dialog = Arrays.stream(display().getShells())
+                    .filter(each -> each.isVisible() && !Arrays.asList(before).contains(each))
                     .findFirst();
             if (dialog.isEmpty()) {
                 if (System.currentTimeMillis() < end) {

@@ -30,7 +30,8 @@ final class Eyes {
         List<String> complaints = new ArrayList<>();
         Bot.controls(top).filter(Control::isVisible).forEach(control -> {
             if (wordsCut(control)) {
-                complaints.add("cut off: " + name(control) + " has " + control.getSize() + ", wants " + control.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+                complaints.add("cut off: " + name(control) + " has " + control.getSize() + ", wants "
+                        + control.computeSize(SWT.DEFAULT, SWT.DEFAULT));
             }
             if (control != top && outside(control)) {
                 complaints.add("outside its parent: " + name(control) + " " + control.getBounds() + " in "

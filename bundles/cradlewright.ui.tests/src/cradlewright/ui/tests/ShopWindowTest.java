@@ -95,7 +95,8 @@ class ShopWindowTest {
     }
 
     private static Car car() {
-        return shop.folder().cars().stream().filter(car -> shop.folder().fileOf(car).orElseThrow().path().contains("white coupe")).findFirst()
+        return shop.folder().cars().stream().filter(car -> shop.folder().fileOf(car).orElseThrow().path().contains("white coupe"))
+                .findFirst()
                 .orElseThrow();
     }
 
@@ -122,7 +123,8 @@ class ShopWindowTest {
     void markersSayVerdictAndReasonWhereTheThingLies() throws CoreException {
         IMarker[] markers = shop.resource().findMarkers(ShopMarkers.FINDING, false, IResource.DEPTH_INFINITE);
         long warned = shop.answers().orElseThrow().findings().stream().filter(finding -> finding.verdict() != Verdict.HOLDS)
-                .map(finding -> finding.subject() + finding.objectId() + finding.check() + finding.words() + finding.verdict()).distinct().count();
+                .map(finding -> finding.subject() + finding.objectId() + finding.check() + finding.words() + finding.verdict()).distinct()
+                .count();
         assertEquals(warned, markers.length);
         IMarker stop = Arrays.stream(markers).filter(marker -> marker.getResource().getName().equals("white coupe.cwcar"))
                 .filter(marker -> marker.getAttribute(IMarker.MESSAGE, "").startsWith("STOP: ")).findFirst().orElseThrow();
@@ -264,7 +266,8 @@ class ShopWindowTest {
         Settings settings = shop.folder().shop().orElseThrow().getSettings();
         shop.stack().execute(new ShopChange("heavier people", shop.folder().fileOf(settings).orElseThrow(),
                 () -> settings.setPersonMass(Measured.of(150, Unit.KILOGRAM))));
-        Job run = Arrays.stream(Job.getJobManager().find(null)).filter(job -> job.getName().equals("Checking the shop")).findFirst().orElseThrow();
+        Job run = Arrays.stream(Job.getJobManager().find(null)).filter(job -> job.getName().equals("Checking the shop")).findFirst()
+                .orElseThrow();
         Bot.await("the run is under way", () -> run.getState() == Job.RUNNING);
         run.cancel();
         Bot.await("it has ended", () -> shop.state() != WorkingShop.State.WORKING_OUT);
@@ -301,7 +304,8 @@ class ShopWindowTest {
         try {
             WorkingShop other = DemoShop.open(broken);
             assertEquals(WorkingShop.State.HELD_BACK, other.state());
-            ShopFile file = other.folder().files().stream().filter(each -> each.path().equals("cars/white coupe.cwcar")).findFirst().orElseThrow();
+            ShopFile file = other.folder().files().stream().filter(each -> each.path().equals("cars/white coupe.cwcar")).findFirst()
+                    .orElseThrow();
             TreeItem row = row(row(tree().getItems(), "Cars").getItems(), file.path());
             assertEquals("unreadable", row.getText(1));
             IEditorPart page = IDE.openEditor(Bot.page(), other.resource(file), FilePage.ID);

@@ -74,7 +74,8 @@ final class Dragging {
 
         @Override
         public boolean performDrop(Object data) {
-            return spot(getCurrentTarget(), getCurrentLocation()).filter(spot -> spot.accepts(dragged())).filter(spot -> spot.move(dragged()))
+            return spot(getCurrentTarget(), getCurrentLocation()).filter(spot -> spot.accepts(dragged()))
+                    .filter(spot -> spot.move(dragged()))
                     .isPresent();
         }
     }

@@ -116,7 +116,8 @@ final class ShopLabels extends ColumnLabelProvider {
             return false;
         }
         return row instanceof Shelf shelf
-                ? shop.folder().files().stream().anyMatch(file -> file.kind() == shelf.kind() && shelf.kind().single() && unsaved(shop, file))
+                ? shop.folder().files().stream().anyMatch(file -> file.kind() == shelf.kind() && shelf.kind().single()
+                && unsaved(shop, file))
                 : row instanceof EObject object && object.eContainer() == null
                         && shop.folder().fileOf(object).filter(file -> unsaved(shop, file)).isPresent();
     }

@@ -227,7 +227,8 @@ public final class ShopView extends ViewPart implements ISaveablesSource, ISavea
         shop.ifPresent(old -> old.removeListener(this));
         saveables.ifPresent(Saveables::dispose);
         shop = shown;
-        saveables = shown.map(open -> new Saveables(this, open, () -> open.folder().files().stream(), () -> firePropertyChange(PROP_DIRTY)));
+        saveables = shown.map(open -> new Saveables(this, open, () -> open.folder().files().stream(),
+                () -> firePropertyChange(PROP_DIRTY)));
         rows.show(shown.map(WorkingShop::folder));
         shown.ifPresent(open -> open.addListener(this));
         tree.setInput(shown.orElse(null));

@@ -85,7 +85,8 @@ public final class ShopMarkers implements OpenShopListener, WorkingShopListener 
         String message = NLS.bind(Messages.Problem_finding, finding.verdict().word(), finding.words());
         String location = finding.objectName().equals(finding.subject().label()) ? finding.objectName()
                 : NLS.bind(Messages.Problem_location, finding.subject().label(), finding.objectName());
-        return new Wanted(file.<IResource>map(shop::resource).filter(IResource::exists).orElse(shop.resource()), severity(finding.verdict()),
+        return new Wanted(file.<IResource>map(shop::resource).filter(IResource::exists).orElse(shop.resource()),
+                severity(finding.verdict()),
                 message, location, 0, finding.objectId(), finding.check());
     }
 

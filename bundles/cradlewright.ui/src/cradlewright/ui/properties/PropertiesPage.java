@@ -200,7 +200,8 @@ public final class PropertiesPage extends Page implements IPropertySheetPage, De
         }
         if (row instanceof ChoiceRow choice) {
             List<String> labels = choice.choices().stream().map(ChoiceRow.Choice::label).toList();
-            ChoiceField field = new ChoiceField(parent, row.label(), new ChoiceField.Content(labels, choice::current, choice::choose), this);
+            ChoiceField field = new ChoiceField(parent, row.label(), new ChoiceField.Content(labels, choice::current, choice::choose),
+                    this);
             field.combo().setLayoutData(spanning());
             field.combo().setEnabled(editable);
             return field;

@@ -34,7 +34,8 @@ final class FileTroubles {
 
     /** Returns what is wrong now; a reference that led nowhere when it was read is left out once it is mended. */
     List<ReadProblem> all() {
-        return Stream.concat(folder.problems().stream().filter(this::open), values.values().stream().flatMap(List::stream)).distinct().toList();
+        return Stream.concat(folder.problems().stream().filter(this::open), values.values().stream().flatMap(List::stream)).distinct()
+                .toList();
     }
 
     /** Tells whether something must be mended before answers can be trusted, as the command line has it. */
