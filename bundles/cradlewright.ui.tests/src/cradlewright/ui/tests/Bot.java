@@ -137,7 +137,10 @@ final class Bot {
         return text.replace("&", "").replaceAll("\t.*", "");
     }
 
-    /** Does something that opens a dialog, and hands the dialog over as soon as it is there; the dialog must be closed by the one who gets it. */
+    /**
+     * Does something that opens a dialog, and hands the dialog over as soon as it is there; the dialog must be closed by the one who gets
+     * it.
+     */
     static void withDialog(Runnable opens, Consumer<Shell> then) {
         List<Throwable> trouble = new ArrayList<>();
         Shell[] before = display().getShells();

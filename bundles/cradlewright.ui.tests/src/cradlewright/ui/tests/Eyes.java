@@ -15,7 +15,9 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 
-/** Looks at widgets for what nobody could read: words that are cut off, controls outside their parent or over one another, nothing at all. */
+/**
+ * Looks at widgets for what nobody could read: words that are cut off, controls outside their parent or over one another, nothing at all.
+ */
 final class Eyes {
 
     /** Rounding of fonts and borders, in pixels. */
