@@ -113,7 +113,8 @@ class ShopWindowTest {
             assertTrue(Arrays.stream(Verdict.values()).anyMatch(verdict -> verdict.word().equals(car.getText(1))), car.getText(1));
             assertTrue(car.getImage(1) != null, "a glyph beside " + car.getText(1));
         }
-        assertEquals("CAN'T SAY", row(cars.getItems(), car().getName()).getText(1), "no visit of the demo shop covers the day of this test");
+        assertEquals("CAN'T SAY", row(cars.getItems(), car().getName()).getText(1),
+                "no visit of the demo shop covers the day of this test");
         assertEquals(List.of(), Eyes.complaints(Bot.shell()));
         Bot.picture(Bot.shell(), "window");
         assertTrue(Eyes.colours(tree()) > 20, "the tree is drawn");
