@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 /** Copies of the demo shop, opened for a day on which its answers are known. */
 final class DemoShop {
 
-    /** The day that the demo shop was made for. */
+    /** A day before all that the shop has planned: no visit is on. */
     static final Clock DAY = Clock.fixed(Instant.parse("2026-04-01T09:00:00Z"), ZoneOffset.UTC);
 
     /** A day on which its cars stand as their files say that they stand now. */
