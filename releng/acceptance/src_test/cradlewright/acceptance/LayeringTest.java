@@ -84,12 +84,13 @@ class LayeringTest {
         assertEquals(List.of(), wrong);
     }
 
+    /** Objects become records in the importer, and records objects in the write-back; between the two there are records only. */
     @Test
     void checksSeeRecordsAndNeverTheEditableModel() throws IOException {
         List<String> wrong = new ArrayList<>();
         for (Path source : sources()) {
             String path = Project.root().relativize(source).toString().replace('\\', '/');
-            if (path.contains("cradlewright.analysis/src/") && !path.contains("/analysis/importer/")
+            if (path.contains("cradlewright.analysis/src/") && !path.matches(".*/analysis/(importer|writeback)/.*")
                     && Files.readString(source).contains("import org.eclipse.emf.")) {
                 wrong.add(path);
             }
@@ -112,7 +113,8 @@ class LayeringTest {
     @Test
     void theWindowIsThereForThreeSystemsAndHoldsTheCommandLineToo() throws IOException {
         for (String system : List.of("linux/gtk/x86_64", "win32/win32/x86_64", "macosx/cocoa/aarch64")) {
-            Path product = Project.root().resolve("releng/product/target/products/cradlewright.workbench").resolve(system);
+            Path materialized = Project.root().resolve("releng/product/target/products/cradlewright.workbench").resolve(system);
+            Path product = system.startsWith("macosx") ? materialized.resolve("Cradlewright.app/Contents/Eclipse") : materialized;
             List<String> plugins;
             try (Stream<Path> files = Files.list(product.resolve("plugins"))) {
                 plugins = files.map(file -> file.getFileName().toString()).sorted().toList();
