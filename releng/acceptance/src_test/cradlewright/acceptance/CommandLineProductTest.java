@@ -127,8 +127,9 @@ class CommandLineProductTest {
     @Test
     void wordsOfThePlatformAreTheUsersOwn() throws Exception {
         for (String word : List.of("-application", "-data", "-console", "-clean", "-debug", "-vmargs")) {
-            assertRefused(cradlewright.run("list-checks", word, "x y"), word, "x y");
+            assertRefused(cradlewright.run("list-checks", word, "x y"), "no option " + word);
         }
+        assertRefused(cradlewright.run("list-checks", "x y"), "x y");
         Result result = cradlewright.run("convert", "=3 mm", "in");
         assertRefused(result, "=3 mm");
     }
