@@ -20,6 +20,8 @@ import java.util.function.Predicate;
 /** Asks the checks of a catalogue about the subjects of a shop, working out only what an edit touched. */
 public final class ShopChecks {
 
+    private static final Remedy ANY = Remedy.advice("any remedy");
+
     private final Engine engine;
     private final CheckCatalogue catalogue;
 
@@ -60,11 +62,11 @@ public final class ShopChecks {
         Map<Finding, List<Remedy>> remedies = new HashMap<>();
         for (Subject subject : open) {
             List<Finding> proven = engine.read(new ProvenKey(catalogue, subject), progress);
-            proven.forEach(finding -> remedies.put(finding.withRemedies(List.of()), finding.remedies()));
+            proven.forEach(finding -> remedies.put(bare(finding), finding.remedies()));
             progress.step("what to do, " + subject.label());
         }
         List<Finding> findings = answers.findings().stream()
-                .map(finding -> finding.withRemedies(remedies.getOrDefault(finding.withRemedies(List.of()), finding.remedies()))).toList();
+                .map(finding -> finding.withRemedies(remedies.getOrDefault(bare(finding), finding.remedies()))).toList();
         return new ShopAnswers(answers.snapshot(), answers.shop(), answers.subjects(), findings);
     }
 
@@ -78,7 +80,7 @@ public final class ShopChecks {
     public Optional<Trial> trial(Finding finding, Remedy remedy, Progress progress) {
         return catalogue.find(finding.check()).stream()
                 .flatMap(check -> engine.read(new FindingsKey(check, finding.subject()), progress).stream())
-                .filter(asked -> asked.withRemedies(List.of()).equals(finding.withRemedies(List.of())))
+                .filter(asked -> bare(asked).equals(bare(finding)))
                 .flatMap(asked -> asked.remedies().stream()).filter(offered -> offered.words().equals(remedy.words()))
                 .flatMap(offered -> offered.trial().stream()).findFirst();
     }
@@ -99,6 +101,11 @@ public final class ShopChecks {
             progress.step(subject.label());
         }
         return new ShopAnswers(engine.snapshot().number(), engine.snapshot().name(), subjects, findings);
+    }
+
+    /** Returns a finding that is equal for all remedies. Not one without any: a CAN'T SAY may have nothing else to tell. */
+    private static Finding bare(Finding finding) {
+        return finding.withRemedies(List.of(ANY));
     }
 
     private static boolean open(Finding finding) {

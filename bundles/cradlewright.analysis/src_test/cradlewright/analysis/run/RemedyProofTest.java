@@ -241,4 +241,30 @@ class RemedyProofTest {
         engine.update(new ShopSnapshot(2, "Shop", SettingsFacts.commonPractice(), DAY, mended));
         assertEquals(Optional.empty(), shop.trial(proven, mends, Progress.NONE), "the shop is another one now");
     }
+
+    /** Where no rule reaches, CAN'T SAY names what to do and nothing missing, also beside a check that has something to try. */
+    @Test
+    void anAnswerThatNamesOnlyARemedyStandsBesideOneThatIsTried() {
+        CheckInfo info = new CheckInfo("b.rule", "Does a rule reach?", "common practice, no source", "Keep off.", List.of(), List.of());
+        Check beyond = new Check() {
+            @Override
+            public CheckInfo info() {
+                return info;
+            }
+
+            @Override
+            public Scope scope() {
+                return Scope.VISIT;
+            }
+
+            @Override
+            public List<Finding> examine(Subject subject, Reader reader) {
+                return List.of(new FindingBuilder(info, subject, "beam", "beam").remedy(Remedy.advice("Ask an engineer."))
+                        .cantSay("No rule reaches so far.", List.of()));
+            }
+        };
+        List<Finding> found = tried(1, made("a.strength", size -> 2 / size, longer(4, Trial.Reach.EVERY_USER)), beyond);
+        assertEquals(List.of(Verdict.STOP, Verdict.CANT_SAY), found.stream().map(Finding::verdict).toList());
+        assertEquals(List.of(Remedy.advice("Ask an engineer.")), found.get(1).remedies());
+    }
 }
