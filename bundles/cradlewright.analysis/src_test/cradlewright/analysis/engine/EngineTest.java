@@ -85,7 +85,7 @@ class EngineTest {
         Engine engine = new Engine();
         engine.update(shop(Map.of("a", "xx")));
         engine.read(new TotalKey(), Progress.NONE);
-        engine.update(shop(Map.of("a", "xxxx")));
+        engine.update(shop(Map.of("a", "yyyy")));
         assertEquals(1, engine.read(new TotalKey(), Progress.NONE));
         assertEquals(List.of(new LengthKey("a"), new EvenKey("a")), engine.recomputed());
     }

@@ -151,7 +151,7 @@ class WhatIfTest {
         MEASURED.clear();
         engine.read(new ThenKey("you", Change.of(fact("b", "x", null))), Progress.NONE);
         assertEquals(List.of(), MEASURED);
-        engine.read(new ThenKey("you", Change.of(fact("b", "xxx", null))), Progress.NONE);
+        engine.read(new ThenKey("you", Change.of(fact("b", "yyy", null))), Progress.NONE);
         assertEquals(List.of("a", "b"), MEASURED, "another change is another shop, and nobody asked about the shop as it is");
     }
 

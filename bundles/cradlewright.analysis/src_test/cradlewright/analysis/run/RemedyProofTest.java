@@ -219,7 +219,7 @@ class RemedyProofTest {
         engine.update(new ShopSnapshot(2, "Shop", SettingsFacts.commonPractice(), DAY, facts));
         engine.read(key, Progress.NONE);
         assertEquals(List.of(), engine.recomputed(), "nothing was edited, nothing is worked out");
-        facts.put("beam", new PlacementFacts("beam", "xxxx", Optional.empty(), Optional.empty()));
+        facts.put("beam", new PlacementFacts("beam", "yyyy", Optional.empty(), Optional.empty()));
         engine.update(new ShopSnapshot(3, "Shop", SettingsFacts.commonPractice(), DAY, facts));
         assertEquals(List.of(), engine.read(key, Progress.NONE).get(0).remedies());
     }
@@ -237,7 +237,7 @@ class RemedyProofTest {
         assertEquals(Optional.empty(), shop.trial(proven, Remedy.advice("Mind your toes."), Progress.NONE));
 
         Map<String, Fact> mended = facts(1);
-        mended.put("beam", new PlacementFacts("beam", "xxxx", Optional.empty(), Optional.empty()));
+        mended.put("beam", new PlacementFacts("beam", "yyyy", Optional.empty(), Optional.empty()));
         engine.update(new ShopSnapshot(2, "Shop", SettingsFacts.commonPractice(), DAY, mended));
         assertEquals(Optional.empty(), shop.trial(proven, mends, Progress.NONE), "the shop is another one now");
     }
