@@ -3,12 +3,13 @@ package cradlewright.cli;
 import cradlewright.analysis.check.CheckCatalogue;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.checks.BuiltInChecks;
-import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Progress;
+import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.ShopSnapshot;
 import cradlewright.analysis.run.ShopAnswers;
-import cradlewright.analysis.run.ShopChecks;
+import cradlewright.analysis.run.ShopRun;
 import cradlewright.analysis.run.SubjectsKey;
+import cradlewright.report.VisitNumbers;
 import cradlewright.report.html.HtmlReport;
 import cradlewright.report.json.JsonReport;
 import cradlewright.report.text.TextReport;
@@ -36,6 +37,9 @@ import picocli.CommandLine.Spec;
         footer = {"", "Exit codes: 0 all holds or is tight, 1 a STOP, 2 a CAN'T SAY and no STOP, 3 bad input,",
             "            4 internal error, 5 something is tight (only with --strict)."})
 final class CheckVerb implements Callable<Integer> {
+
+    /** More threads than this gain little in a shop of some ten cars, and each has values of its own to keep. */
+    private static final int MOST_THREADS = 4;
 
     @Spec
     private CommandSpec spec;
@@ -74,20 +78,19 @@ final class CheckVerb implements Callable<Integer> {
         LocalDate date = reader.day();
         CheckCatalogue catalogue = BuiltInChecks.catalogue();
         ShopSnapshot snapshot = OpenShop.snapshot(shop, date, spec.commandLine().getErr());
-        Engine engine = new Engine();
-        engine.update(snapshot);
-        ShopAnswers asked = new ShopChecks(engine, wanted(catalogue)).ask(wanted(), progress());
-        if (asked.subjects().isEmpty()) {
+        // What to do is tried against all checks, also when only one was asked for.
+        ShopRun run = new ShopRun(snapshot, wanted(catalogue), catalogue, threads());
+        ShopAnswers answers = run.answers(wanted(), this::prepare, progress());
+        Reader values = run.reader();
+        if (answers.subjects().isEmpty()) {
             throw new BadInputException(only == null ? "there are no cars, dollies or lifting gear in this shop yet: nothing to check"
-                    : "nothing in this shop is called " + only + Near.hint(only, names(engine),
+                    : "nothing in this shop is called " + only + Near.hint(only, names(values),
                             "run the check without --only to see the names of everything"));
         }
-        // What to do is tried against all checks, also when only one was asked for.
-        ShopAnswers answers = new ShopChecks(engine, catalogue).prove(asked, progress());
         if (html != null) {
-            writeHtml(answers, engine, date);
+            writeHtml(answers, values, date);
         }
-        out.print(json ? new JsonReport().write(answers, date, engine) : new TextReport(reader.units(), all).write(answers, date, engine));
+        out.print(json ? new JsonReport().write(answers, date, values) : new TextReport(reader.units(), all).write(answers, date, values));
         return ExitCode.of(answers.worst(), strict);
     }
 
@@ -98,8 +101,19 @@ final class CheckVerb implements Callable<Integer> {
         return new CheckCatalogue(List.of(catalogue.find(check).orElseThrow(() -> ExplainVerb.unknown(check))));
     }
 
-    private static List<String> names(Engine engine) {
-        return engine.read(new SubjectsKey(), Progress.NONE).stream().map(Subject::label).toList();
+    private static int threads() {
+        return Math.max(1, Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
+    }
+
+    private void prepare(Subject subject, Reader values) {
+        VisitNumbers.of(values, subject);
+        if (html != null) {
+            HtmlReport.prepare(subject, values);
+        }
+    }
+
+    private static List<String> names(Reader values) {
+        return values.read(new SubjectsKey()).stream().map(Subject::label).toList();
     }
 
     private Progress progress() {
@@ -115,12 +129,12 @@ final class CheckVerb implements Callable<Integer> {
                 || subject.label().toLowerCase(Locale.ROOT).contains(part);
     }
 
-    private void writeHtml(ShopAnswers answers, Engine engine, LocalDate date) {
+    private void writeHtml(ShopAnswers answers, Reader values, LocalDate date) {
         if (Files.exists(html) && !Files.isDirectory(html)) {
             throw new BadInputException("--html " + html + " is a file: name a folder for the pages");
         }
         try {
-            new HtmlReport(reader.units()).write(answers, engine, date, html);
+            new HtmlReport(reader.units()).write(answers, values, date, html);
         } catch (IOException e) {
             String reason = e instanceof FileSystemException f && f.getReason() != null ? f.getReason() + "; " : "";
             throw new BadInputException("the pages cannot be written into " + html + ": " + reason

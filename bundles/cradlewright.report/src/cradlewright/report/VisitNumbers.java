@@ -2,8 +2,7 @@ package cradlewright.report;
 
 import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
-import cradlewright.analysis.engine.Engine;
-import cradlewright.analysis.engine.Progress;
+import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.load.LoadsKey;
 import cradlewright.analysis.load.Situation;
@@ -24,14 +23,14 @@ import java.util.Optional;
 public record VisitNumbers(Standing standing, Weight weight, Loads loads) {
 
     /** Returns the numbers of a visit; nothing for other subjects and for what is away. */
-    public static Optional<VisitNumbers> of(Engine engine, Subject subject) {
+    public static Optional<VisitNumbers> of(Reader reader, Subject subject) {
         if (subject.scope() != Scope.VISIT) {
             return Optional.empty();
         }
         String car = subject.ownerId();
         String visit = subject.visitId().orElseThrow();
-        return engine.read(new StandingKey(car, visit), Progress.NONE).filter(standing -> !standing.supports().isEmpty())
-                .map(standing -> new VisitNumbers(standing, engine.read(new WeightKey(car, visit), Progress.NONE),
-                        engine.read(new LoadsKey(car, visit, Situation.atRest(), false), Progress.NONE)));
+        return reader.read(new StandingKey(car, visit)).filter(standing -> !standing.supports().isEmpty())
+                .map(standing -> new VisitNumbers(standing, reader.read(new WeightKey(car, visit)),
+                        reader.read(new LoadsKey(car, visit, Situation.atRest(), false))));
     }
 }

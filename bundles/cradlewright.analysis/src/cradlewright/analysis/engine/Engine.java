@@ -79,7 +79,7 @@ public final class Engine {
     }
 
     /** Bulky values that are kept: those of the cars at hand, however many there are in the shop. */
-    private static final int KEPT_BULKY = 2000;
+    static final int KEPT_BULKY = 2000;
 
     /** Values that nobody asked for through that many updates are forgotten, so that an engine kept all day does not grow without end. */
     private static final int KEPT_UPDATES = 200;
@@ -142,6 +142,16 @@ public final class Engine {
             recording.clear();
             running.clear();
         }
+    }
+
+    /** Returns a reader for whoever shows values and watches no progress. */
+    public Reader reader() {
+        return new Reader() {
+            @Override
+            public <T> T read(Key<T> key) {
+                return Engine.this.read(key, Progress.NONE);
+            }
+        };
     }
 
     @SuppressWarnings("unchecked") // a memo is filled only by the compute method of its own key

@@ -4,8 +4,7 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
-import cradlewright.analysis.engine.Engine;
-import cradlewright.analysis.engine.Progress;
+import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.run.ShopAnswers;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,9 +22,9 @@ import java.util.stream.Collectors;
 public record CarOverview(CarLine line, Optional<Verdict> verdict) {
 
     /** Returns the cars that were asked about, in the order of the files. */
-    public static List<CarOverview> of(ShopAnswers answers, Engine engine) {
+    public static List<CarOverview> of(ShopAnswers answers, Reader reader) {
         return answers.subjects().stream().filter(subject -> subject.scope() == Scope.CAR || subject.scope() == Scope.VISIT)
-                .map(Subject::ownerId).distinct().flatMap(id -> engine.read(new CarLineKey(id), Progress.NONE).stream())
+                .map(Subject::ownerId).distinct().flatMap(id -> reader.read(new CarLineKey(id)).stream())
                 .map(line -> of(line, answers)).toList();
     }
 

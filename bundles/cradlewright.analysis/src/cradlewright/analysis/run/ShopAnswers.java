@@ -3,24 +3,56 @@ package cradlewright.analysis.run;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/**
- * The answers of one run.
- *
- * @param snapshot number of the snapshot they are for
- * @param shop name of the shop
- * @param subjects what was asked about, in order
- * @param findings all answers, in order of subjects and checks
- */
-public record ShopAnswers(long snapshot, String shop, List<Subject> subjects, List<Finding> findings) {
+/** The answers of one run. */
+public final class ShopAnswers {
 
-    /** Copies the lists. */
-    public ShopAnswers {
-        subjects = List.copyOf(subjects);
-        findings = List.copyOf(findings);
+    private final long snapshot;
+    private final String shop;
+    private final List<Subject> subjects;
+    private final List<Finding> findings;
+    private final Map<Subject, List<Finding>> about;
+
+    /**
+     * Makes answers; the lists are copied.
+     *
+     * @param snapshot number of the snapshot they are for
+     * @param shop name of the shop
+     * @param subjects what was asked about, in order
+     * @param findings all answers, in order of subjects and checks
+     */
+    public ShopAnswers(long snapshot, String shop, List<Subject> subjects, List<Finding> findings) {
+        this.snapshot = snapshot;
+        this.shop = shop;
+        this.subjects = List.copyOf(subjects);
+        this.findings = List.copyOf(findings);
+        // Once for all: a page over a large shop asks about each subject several times.
+        about = this.findings.stream().sorted(Comparator.comparing(Finding::verdict).reversed())
+                .collect(Collectors.groupingBy(Finding::subject));
+    }
+
+    /** Returns the number of the snapshot they are for. */
+    public long snapshot() {
+        return snapshot;
+    }
+
+    /** Returns the name of the shop. */
+    public String shop() {
+        return shop;
+    }
+
+    /** Returns what was asked about, in order. */
+    public List<Subject> subjects() {
+        return subjects;
+    }
+
+    /** Returns all answers, in order of subjects and checks. */
+    public List<Finding> findings() {
+        return findings;
     }
 
     /** Returns the gravest verdict of all; CAN'T SAY when no check had an answer. */
@@ -30,8 +62,7 @@ public record ShopAnswers(long snapshot, String shop, List<Subject> subjects, Li
 
     /** Returns the findings about one subject, gravest first, else in the order of the checks. */
     public List<Finding> about(Subject subject) {
-        return findings.stream().filter(finding -> finding.subject().equals(subject))
-                .sorted((a, b) -> b.verdict().compareTo(a.verdict())).toList();
+        return List.copyOf(about.getOrDefault(subject, List.of()));
     }
 
     /** Returns the gravest verdict about one subject; HOLDS when nothing was asked about it, see {@link #about}. */

@@ -54,7 +54,7 @@ class CarOverviewTest {
 
     private static List<Optional<Verdict>> verdicts(boolean onToday, Finding... findings) {
         ShopAnswers answers = new ShopAnswers(1, "Shop", List.of(CAR, VisitShop.VISIT, PLANNED), List.of(findings));
-        return CarOverview.of(answers, engine(onToday)).stream().map(CarOverview::verdict).toList();
+        return CarOverview.of(answers, engine(onToday).reader()).stream().map(CarOverview::verdict).toList();
     }
 
     @Test
@@ -74,8 +74,8 @@ class CarOverviewTest {
     @Test
     void cannotSayWhenNoVisitIsOn() {
         assertEquals(List.of(Optional.of(Verdict.CANT_SAY)), verdicts(false, finding(CAR, Verdict.HOLDS)));
-        assertEquals("no visit covers this day", CarOverview.of(new ShopAnswers(1, "Shop", List.of(CAR), List.of()), engine(false)).get(0)
-                .line().standing());
+        ShopAnswers none = new ShopAnswers(1, "Shop", List.of(CAR), List.of());
+        assertEquals("no visit covers this day", CarOverview.of(none, engine(false).reader()).get(0).line().standing());
     }
 
     @Test

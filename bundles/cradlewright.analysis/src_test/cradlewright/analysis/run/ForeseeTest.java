@@ -17,10 +17,7 @@ import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.facts.ShopSnapshot;
 import cradlewright.analysis.facts.StageFacts;
 import cradlewright.analysis.facts.VisitFacts;
-import cradlewright.analysis.importer.ShopImporter;
-import cradlewright.model.base.FileRoot;
-import cradlewright.model.io.ShopFolder;
-import java.nio.file.Path;
+import cradlewright.analysis.testshop.DemoShop;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,9 +37,7 @@ class ForeseeTest {
 
     @BeforeAll
     static void read() {
-        ShopFolder folder = ShopFolder.open(Path.of("../cradlewright.demo/shop"));
-        List<FileRoot> roots = folder.files().stream().flatMap(file -> file.root().stream()).toList();
-        shop = ShopImporter.importShop(roots, LocalDate.of(2026, 4, 1), 1);
+        shop = DemoShop.on(LocalDate.of(2026, 4, 1), 1);
     }
 
     private static List<Finding> anew(ShopSnapshot snapshot) {

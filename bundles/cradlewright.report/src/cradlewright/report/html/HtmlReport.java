@@ -4,8 +4,7 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
-import cradlewright.analysis.engine.Engine;
-import cradlewright.analysis.engine.Progress;
+import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.overview.CarOverview;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.report.Alike;
@@ -13,6 +12,7 @@ import cradlewright.report.FindingWords;
 import cradlewright.report.Silent;
 import cradlewright.report.UnitSystem;
 import cradlewright.report.car.CarDrawing;
+import cradlewright.report.car.VisitSight;
 import cradlewright.report.car.VisitSightKey;
 import cradlewright.report.scene.SvgPainter;
 import java.io.IOException;
@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * One page: first one line a car, then one for everything with its verdict, then each with its drawing and its reasons, then the cautions.
@@ -45,21 +46,32 @@ public final class HtmlReport {
     /**
      * Writes {@code index.html} into a folder, which is made when missing.
      *
-     * @param engine holds the snapshot that the answers are for
+     * @param reader over the snapshot that the answers are for
      */
-    public void write(ShopAnswers answers, Engine engine, LocalDate day, Path folder) throws IOException {
+    public void write(ShopAnswers answers, Reader reader, LocalDate day, Path folder) throws IOException {
         Files.createDirectories(folder);
-        Files.writeString(folder.resolve("index.html"), page(answers, engine, day), StandardCharsets.UTF_8);
+        Files.writeString(folder.resolve("index.html"), page(answers, reader, day), StandardCharsets.UTF_8);
     }
 
-    private String page(ShopAnswers answers, Engine engine, LocalDate day) {
+    /** Works out what the page shows about a subject beside the answers, so that it is at hand when the page is written. */
+    public static void prepare(Subject subject, Reader reader) {
+        if (subject.scope() == Scope.VISIT) {
+            sight(subject, reader);
+        }
+    }
+
+    private static Optional<VisitSight> sight(Subject subject, Reader reader) {
+        return reader.read(new VisitSightKey(subject.ownerId(), subject.visitId().orElseThrow()));
+    }
+
+    private String page(ShopAnswers answers, Reader reader, LocalDate day) {
         StringBuilder out = new StringBuilder();
         out.append(HEAD).append(escape(answers.shop())).append("</title>\n<style>\n").append(PageStyle.SHEET).append(SvgPainter.STYLE)
                 .append("</style></head>\n<body>\n<h1>").append(escape(answers.shop())).append(", ").append(day).append("</h1>\n");
-        cars(out, CarOverview.of(answers, engine));
+        cars(out, CarOverview.of(answers, reader));
         overview(out, answers);
         for (int i = 0; i < answers.subjects().size(); i++) {
-            subject(out, answers, answers.subjects().get(i), i, engine);
+            subject(out, answers, answers.subjects().get(i), i, reader);
         }
         cautions(out, answers);
         return out.append("</body>\n</html>\n").toString();
@@ -98,7 +110,7 @@ public final class HtmlReport {
         out.append("</table>\n");
     }
 
-    private void subject(StringBuilder out, ShopAnswers answers, Subject subject, int number, Engine engine) {
+    private void subject(StringBuilder out, ShopAnswers answers, Subject subject, int number, Reader reader) {
         List<Finding> findings = answers.about(subject);
         if (findings.isEmpty()) {
             return;
@@ -107,15 +119,15 @@ public final class HtmlReport {
         out.append("<h2 id=\"s").append(number).append('"').append(sheet).append('>').append(escape(subject.label())).append(' ')
                 .append(badge(answers.worst(subject))).append("</h2>\n");
         if (subject.scope() == Scope.VISIT) {
-            drawing(out, engine, subject, findings);
+            drawing(out, reader, subject, findings);
         }
         out.append("<table>\n<tr><th>Answer</th><th>Reason</th><th>Rests on</th></tr>\n");
         Alike.gather(findings).forEach(alike -> row(out, alike));
         out.append("</table>\n");
     }
 
-    private void drawing(StringBuilder out, Engine engine, Subject subject, List<Finding> findings) {
-        engine.read(new VisitSightKey(subject.ownerId(), subject.visitId().orElseThrow()), Progress.NONE)
+    private void drawing(StringBuilder out, Reader reader, Subject subject, List<Finding> findings) {
+        sight(subject, reader)
                 .filter(sight -> !sight.standing().supports().isEmpty())
                 .map(sight -> new CarDrawing(units).draw(sight.withFindings(findings, false)))
                 .ifPresent(scene -> out.append(new SvgPainter().paint(scene)).append('\n'));

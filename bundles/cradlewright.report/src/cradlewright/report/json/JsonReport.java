@@ -14,15 +14,15 @@ import cradlewright.analysis.check.Input;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
-import cradlewright.analysis.engine.Engine;
+import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.load.Carried;
 import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.overview.CarOverview;
 import cradlewright.analysis.overview.CarStand;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.mechanics.geometry.Vec3;
-import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
 import cradlewright.mechanics.mass.EstimatedBalance;
+import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
 import cradlewright.report.VisitNumbers;
 import java.time.LocalDate;
 import java.util.List;
@@ -46,19 +46,19 @@ public final class JsonReport {
     /**
      * Writes the answers of a run.
      *
-     * @param engine holds the snapshot that the answers are for
+     * @param reader over the snapshot that the answers are for
      */
-    public String write(ShopAnswers answers, LocalDate day, Engine engine) {
+    public String write(ShopAnswers answers, LocalDate day, Reader reader) {
         JsonObject root = new JsonObject();
         root.addProperty("format", FORMAT);
         root.addProperty("shop", answers.shop());
         root.addProperty("day", day.toString());
         root.addProperty("verdict", word(answers.worst()));
         JsonArray cars = new JsonArray();
-        CarOverview.of(answers, engine).forEach(car -> cars.add(car(car)));
+        CarOverview.of(answers, reader).forEach(car -> cars.add(car(car)));
         root.add("cars", cars);
         JsonArray subjects = new JsonArray();
-        answers.subjects().forEach(subject -> subjects.add(subject(subject, answers, engine)));
+        answers.subjects().forEach(subject -> subjects.add(subject(subject, answers, reader)));
         root.add("subjects", subjects);
         return GSON.toJson(root) + "\n";
     }
@@ -81,14 +81,14 @@ public final class JsonReport {
         return object;
     }
 
-    private static JsonObject subject(Subject subject, ShopAnswers answers, Engine engine) {
+    private static JsonObject subject(Subject subject, ShopAnswers answers, Reader reader) {
         JsonObject object = new JsonObject();
         object.addProperty("scope", subject.scope().name().toLowerCase(Locale.ROOT));
         object.addProperty("id", subject.ownerId());
         object.addProperty("visit", subject.visitId().orElse(null));
         object.addProperty("label", subject.label());
         object.addProperty("verdict", answers.about(subject).isEmpty() ? null : word(answers.worst(subject)));
-        Optional<VisitNumbers> numbers = VisitNumbers.of(engine, subject);
+        Optional<VisitNumbers> numbers = VisitNumbers.of(reader, subject);
         object.add("weight", numbers.flatMap(n -> n.weight().estimate()).map(JsonReport::weight).orElse(null));
         object.add("loads", numbers.map(VisitNumbers::loads).filter(Loads::found).map(JsonReport::loads).orElse(null));
         JsonArray findings = new JsonArray();

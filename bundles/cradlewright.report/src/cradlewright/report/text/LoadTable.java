@@ -2,7 +2,7 @@ package cradlewright.report.text;
 
 import cradlewright.analysis.check.Amount;
 import cradlewright.analysis.check.Subject;
-import cradlewright.analysis.engine.Engine;
+import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.load.Carried;
 import cradlewright.analysis.load.Loads;
@@ -17,18 +17,18 @@ import java.util.List;
 /** What a car weighs as it stands, where its balance point lies, and what each support and castor carries at rest. */
 public final class LoadTable {
 
-    private final Engine engine;
+    private final Reader reader;
     private final UnitSystem units;
 
-    /** Makes a writer over the snapshot that the engine holds. */
-    public LoadTable(Engine engine, UnitSystem units) {
-        this.engine = engine;
+    /** Makes a writer over the snapshot that is read. */
+    public LoadTable(Reader reader, UnitSystem units) {
+        this.reader = reader;
         this.units = units;
     }
 
     /** Returns the lines about a visit; nothing for other subjects and for what is away. */
     public String write(Subject subject) {
-        return VisitNumbers.of(engine, subject).map(this::write).orElse("");
+        return VisitNumbers.of(reader, subject).map(this::write).orElse("");
     }
 
     private String write(VisitNumbers numbers) {

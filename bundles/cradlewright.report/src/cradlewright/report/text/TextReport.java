@@ -3,7 +3,7 @@ package cradlewright.report.text;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
-import cradlewright.analysis.engine.Engine;
+import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.overview.CarOverview;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.report.Alike;
@@ -38,13 +38,13 @@ public final class TextReport {
     /**
      * Writes the answers of a run.
      *
-     * @param engine holds the snapshot that the answers are for
+     * @param reader over the snapshot that the answers are for
      */
-    public String write(ShopAnswers answers, LocalDate day, Engine engine) {
-        LoadTable table = new LoadTable(engine, units);
+    public String write(ShopAnswers answers, LocalDate day, Reader reader) {
+        LoadTable table = new LoadTable(reader, units);
         StringBuilder out = new StringBuilder();
         out.append(Lines.wrap("", answers.shop() + ", " + day)).append('\n');
-        writeCars(out, CarOverview.of(answers, engine));
+        writeCars(out, CarOverview.of(answers, reader));
         for (Subject subject : answers.subjects()) {
             if (!answers.about(subject).isEmpty()) {
                 out.append(Lines.wrap(String.format("  %-10s ", answers.worst(subject).word()), subject.label()));

@@ -24,7 +24,7 @@ class HtmlReportTest {
     Path folder;
 
     private String page() throws Exception {
-        new HtmlReport(UnitSystem.METRIC).write(Answers.all(), Answers.engine(), Answers.DAY, folder.resolve("pages"));
+        new HtmlReport(UnitSystem.METRIC).write(Answers.all(), Answers.engine().reader(), Answers.DAY, folder.resolve("pages"));
         return Files.readString(folder.resolve("pages/index.html"), StandardCharsets.UTF_8);
     }
 
@@ -54,7 +54,7 @@ class HtmlReportTest {
 
     @Test
     void theCarsComeFirstOneLineEach() throws Exception {
-        new HtmlReport(UnitSystem.METRIC).write(Answers.all(), Answers.engineWithCar(), Answers.DAY, folder);
+        new HtmlReport(UnitSystem.METRIC).write(Answers.all(), Answers.engineWithCar().reader(), Answers.DAY, folder);
         String page = Files.readString(folder.resolve("index.html"), StandardCharsets.UTF_8);
         Document read = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(page)));
         Element cars = (Element) read.getElementsByTagName("table").item(0);

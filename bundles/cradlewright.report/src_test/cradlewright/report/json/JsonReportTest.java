@@ -29,7 +29,7 @@ class JsonReportTest {
     }
 
     private static JsonObject written(ShopAnswers answers) {
-        return JsonParser.parseString(new JsonReport().write(answers, Answers.DAY, Answers.engine())).getAsJsonObject();
+        return JsonParser.parseString(new JsonReport().write(answers, Answers.DAY, Answers.engine().reader())).getAsJsonObject();
     }
 
     private static JsonObject finding(JsonObject root, int number) {
@@ -44,7 +44,7 @@ class JsonReportTest {
 
     @Test
     void eachCarHasOneEntry() throws Exception {
-        String text = new JsonReport().write(Answers.all(), Answers.DAY, Answers.engineWithCar());
+        String text = new JsonReport().write(Answers.all(), Answers.DAY, Answers.engineWithCar().reader());
         JsonObject root = JsonParser.parseString(text).getAsJsonObject();
         assertEquals(List.of(), new SchemaRules(schema()).complaints(root));
         assertEquals("[{\"id\":\"car\",\"name\":\"red & <b>\\\"tired\\\"</b> 'coupe'\",\"verdict\":\"STOP\","

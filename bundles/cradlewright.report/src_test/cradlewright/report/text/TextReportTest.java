@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class TextReportTest {
 
     private static String write(ShopAnswers answers, boolean all) {
-        return new TextReport(UnitSystem.METRIC, all).write(answers, Answers.DAY, Answers.engine());
+        return new TextReport(UnitSystem.METRIC, all).write(answers, Answers.DAY, Answers.engine().reader());
     }
 
     @Test
@@ -65,7 +65,7 @@ class TextReportTest {
 
     @Test
     void theCarsComeFirstOneLineEach() {
-        String text = new TextReport(UnitSystem.METRIC, false).write(Answers.all(), Answers.DAY, Answers.engineWithCar());
+        String text = new TextReport(UnitSystem.METRIC, false).write(Answers.all(), Answers.DAY, Answers.engineWithCar().reader());
         assertTrue(text.replaceAll("\\s+", " ").startsWith("Shed & yard, 2026-03-31 Cars STOP red & <b>\"tired\"</b> 'coupe': nobody wrote "
                 + "down where (nobody wrote down on what); no job is written down Everything that was asked about STOP red &"), text);
         assertTrue(!write(Answers.all(), false).contains("Cars\n"));

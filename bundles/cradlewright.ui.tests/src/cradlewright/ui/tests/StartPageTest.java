@@ -71,7 +71,7 @@ class StartPageTest {
     private static List<CarOverview> overview() {
         Engine engine = new Engine();
         engine.update(shop.snapshot());
-        return CarOverview.of(shop.answers().orElseThrow(), engine);
+        return CarOverview.of(shop.answers().orElseThrow(), engine.reader());
     }
 
     @Test
