@@ -54,21 +54,29 @@ public record SectionKey(String sectionId) implements Key<Optional<SectionShape>
     }
 
     private static Optional<SectionShape> folded(StockFacts.Folded s) {
+        return sheet(s).flatMap(sheet -> steel(sheet.properties(), sheet.thickness()));
+    }
+
+    /**
+     * Returns folded sheet as a section; nothing when a measure is missing.
+     *
+     * @throws IllegalArgumentException when its measures make no section
+     */
+    static Optional<FoldedSection> sheet(StockFacts.Folded s) {
         if (!known(s.thickness())) {
             return Optional.empty();
         }
         double t = si(s.thickness());
         double r = s.insideRadius().map(Value::si).orElse(t);
         if (s.shape() == StockFacts.Shape.POLYLINE) {
-            return steel(FoldedSection.of(s.name(), s.points().stream().map(p -> new SectionPoint(p.y(), p.z())).toList(), t, r)
-                    .properties(), t);
+            return Optional.of(FoldedSection.of(s.name(), s.points().stream().map(p -> new SectionPoint(p.y(), p.z())).toList(), t, r));
         }
         if (!known(s.height(), s.width())) {
             return Optional.empty();
         }
         double h = si(s.height());
         double b = si(s.width());
-        Optional<FoldedSection> folded = switch (s.shape()) {
+        return switch (s.shape()) {
             case CHANNEL -> Optional.of(FoldedSection.channel(h, b, t, r));
             case LIPPED_CHANNEL -> s.lip().map(lip -> FoldedSection.lippedChannel(h, b, lip.si(), t, r));
             case ANGLE -> Optional.of(FoldedSection.angle(h, b, t, r));
@@ -76,7 +84,6 @@ public record SectionKey(String sectionId) implements Key<Optional<SectionShape>
             case HAT -> s.lip().map(brim -> FoldedSection.hat(h, b, b + 2 * brim.si(), t, r));
             case POLYLINE -> Optional.empty();
         };
-        return folded.flatMap(f -> steel(f.properties(), t));
     }
 
     private static Optional<SectionShape> steel(SectionProperties properties, double thickness) {

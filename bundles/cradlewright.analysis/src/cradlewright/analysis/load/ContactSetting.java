@@ -175,6 +175,11 @@ final class ContactSetting {
         return contacts.stream().filter(contact -> contact.above().equals(DOLLY)).map(Contact::id).toList();
     }
 
+    /** Returns the nodes of the dolly over its castors or feet. */
+    List<String> floorNodes() {
+        return floorContacts().stream().map(onDolly::get).map(FramePoint::owner).toList();
+    }
+
     /** Returns the pins about which a part of the dolly turns freely. */
     List<Pivot> pivots() {
         return dolly.flatMap(DollyBody::rocking).map(end -> List.of(new Pivot(end.pin(), end.axis(), beyond(end, floorContacts()),

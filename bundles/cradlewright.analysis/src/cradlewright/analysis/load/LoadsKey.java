@@ -27,7 +27,7 @@ public record LoadsKey(String carId, String visitId, Situation situation, boolea
         if (standing.isEmpty()) {
             return Loads.none(situation, Loads.Outcome.MISSING, "which parts are on and what they rest on");
         }
-        Loads loads = solve(reader, key(standing.get()));
+        Loads loads = solve(reader, SettingKey.of(standing.get(), situation));
         if (!loads.found()) {
             return loads;
         }
@@ -42,25 +42,17 @@ public record LoadsKey(String carId, String visitId, Situation situation, boolea
         return loads;
     }
 
-    private SettingKey key(Standing standing) {
-        return pushedSideways() ? new SettingKey(carId, visitId, SettingKey.Sideways.HELD, true) : SettingKey.atRest(standing);
-    }
-
-    private boolean pushedSideways() {
-        return situation.push().map(push -> Math.hypot(push.force().x(), push.force().y()) > 0).orElse(false);
-    }
-
     /**
      * Returns what else may be so. Bolts of which nobody said how hard they may be pulled: they may let go, and the others carry what
      * they held. Supports that lean: without friction they press harder against each other, if they hold it then at all.
      */
     private List<SettingKey> others(Standing standing) {
         List<SettingKey> others = new ArrayList<>();
-        SettingKey first = key(standing);
+        SettingKey first = SettingKey.of(standing, situation);
         if (!standing.boltsOfUnknownPull().isEmpty()) {
             others.add(first.withoutPull());
         }
-        if (standing.leans() && !pushedSideways()) {
+        if (standing.leans() && !situation.pushedSideways()) {
             others.add(new SettingKey(carId, visitId, SettingKey.Sideways.FREE, true));
         }
         return others;

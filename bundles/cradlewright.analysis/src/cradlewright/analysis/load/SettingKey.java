@@ -34,6 +34,12 @@ record SettingKey(String carId, String visitId, Sideways sideways, boolean bolts
         return new SettingKey(standing.car().id(), standing.visit().id(), standing.leans() ? Sideways.HELD : Sideways.FREE, true);
     }
 
+    /** Returns the key of a situation: what is pushed sideways must be held. */
+    static SettingKey of(Standing standing, Situation situation) {
+        return situation.pushedSideways() ? new SettingKey(standing.car().id(), standing.visit().id(), Sideways.HELD, true)
+                : atRest(standing);
+    }
+
     /** Returns the same without the pull of bolts of which nobody said how hard they may be pulled. */
     SettingKey withoutPull() {
         return new SettingKey(carId, visitId, sideways, false);

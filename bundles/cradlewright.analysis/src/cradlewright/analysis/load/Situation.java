@@ -32,6 +32,11 @@ public record Situation(String id, Optional<String> about, String words, Kind ki
     public record Push(Vec3 at, Vec3 force) {
     }
 
+    /** Tells whether somebody pushes sideways, so that friction must hold it. */
+    boolean pushedSideways() {
+        return push.map(p -> Math.hypot(p.force().x(), p.force().y()) > 0).orElse(false);
+    }
+
     /** Nothing happens. */
     public static Situation atRest() {
         return new Situation("rest", Optional.empty(), "at rest", Kind.AT_REST, 1, Optional.empty(), Optional.empty(), 0);

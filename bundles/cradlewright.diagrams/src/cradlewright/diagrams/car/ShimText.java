@@ -11,9 +11,11 @@ import cradlewright.model.vehicle.Mount;
 import cradlewright.model.vehicle.Shim;
 import cradlewright.model.vehicle.ShimStack;
 import cradlewright.model.vehicle.VehicleFactory;
+import cradlewright.quantity.Dimension;
 import cradlewright.quantity.Measured;
 import cradlewright.quantity.Source;
 import cradlewright.quantity.Unit;
+import cradlewright.report.UnitSystem;
 import cradlewright.ui.words.Nouns;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,13 +32,17 @@ final class ShimText {
     /** What is left below this needs no shim, mm. */
     private static final double LEFT = 0.05;
 
+    /** Digits of a height in inches: thinner than the thinnest shim. */
+    private static final int INCH_DIGITS = 4;
+
     private ShimText() {
     }
 
     /** Returns the height of the shims under a support as it is shown for typing. */
-    static String shown(Contact contact) {
+    static String shown(Contact contact, UnitSystem units) {
         ShimStack stack = ofMount(contact) ? contact.getMount().getOnDolly() : contact.getShims();
-        return String.format(Locale.ROOT, "%.2f mm", height(stack));
+        Unit unit = units.unit(Dimension.LENGTH);
+        return Measured.of(height(stack), Unit.MILLIMETRE).format(unit, units == UnitSystem.METRIC ? 2 : INCH_DIGITS, Locale.ROOT);
     }
 
     /** Returns the height of a stack, mm; zero for none. */

@@ -1,6 +1,10 @@
 package cradlewright.diagrams.shared;
 
+import cradlewright.quantity.Dimension;
+import cradlewright.quantity.Measured;
+import cradlewright.quantity.Unit;
 import cradlewright.report.scene.Scene;
+import cradlewright.ui.words.ReaderUnits;
 import java.util.List;
 import java.util.function.Supplier;
 import org.eclipse.draw2d.FigureCanvas;
@@ -15,8 +19,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
 /**
- * A ruler beside a diagram with the millimetres of the real thing, from the zero of what carries it: along the top those along the car;
- * along the left those to the right in the view from above and those up in the view from the left.
+ * A ruler beside a diagram with the millimetres or inches of the real thing, from the zero of what carries it: along the top those along
+ * the car; along the left those to the right in the view from above and those up in the view from the left.
  */
 public final class Ruler extends Canvas {
 
@@ -80,10 +84,12 @@ public final class Ruler extends Canvas {
 
     /** Draws ticks at whole steps between two pixels; the number at a point of the sheet is its distance from zero times the sign. */
     private void ticks(GC gc, double zero, int sign, int last, int first) {
-        double step = step();
+        Unit unit = ReaderUnits.current().unit(Dimension.LENGTH);
+        double whole = Measured.of(1, unit).in(Unit.MILLIMETRE);
+        double step = whole * step(whole);
         long from = (long) Math.ceil((mm(first) - zero) / step);
         for (long i = from; px(zero + i * step) <= last; i++) {
-            mark(gc, px(zero + i * step), Long.toString(Math.round(sign * i * step)));
+            mark(gc, px(zero + i * step), TypedPlace.number(sign * i * step, ReaderUnits.current()));
         }
     }
 
@@ -103,9 +109,9 @@ public final class Ruler extends Canvas {
         turned.dispose();
     }
 
-    /** Returns a step of 1, 2 or 5 times a power of ten, mm, so that numbers keep apart. */
-    private double step() {
-        double least = APART / zoom.getZoom();
+    /** Returns a step of 1, 2 or 5 times a power of ten, in units of so many mm, so that numbers keep apart. */
+    private double step(double whole) {
+        double least = APART / zoom.getZoom() / whole;
         double power = Math.pow(10, Math.floor(Math.log10(least)));
         for (double times : new double[] {1, 2, 5}) {
             if (times * power >= least) {

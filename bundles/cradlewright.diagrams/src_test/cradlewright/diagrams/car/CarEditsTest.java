@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.diagrams.car.CarAdditions.Sort;
+import cradlewright.diagrams.shared.TypedPlace;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.model.base.Condition;
 import cradlewright.model.edit.ShopChange;
@@ -23,6 +24,7 @@ import cradlewright.quantity.Position;
 import cradlewright.quantity.QuantityFormatException;
 import cradlewright.quantity.Source;
 import cradlewright.quantity.Unit;
+import cradlewright.report.UnitSystem;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -95,14 +97,18 @@ class CarEditsTest {
     @Test
     void aPlaceIsTyped() {
         LiftPoint point = red.liftPoint("front left");
-        Position typed = TypedPlace.place("51; -480; 440 mm", point.getPosition(), Locale.ENGLISH);
+        Position typed = TypedPlace.place("51; -480; 440 mm", point.getPosition(), UnitSystem.METRIC, Locale.ENGLISH);
         red.thereAndBack(red.edits().place(point, typed), () -> assertEquals("51 -480 440 mm u 3 measured", point.getPosition().text()));
-        assertEquals(25.4 * 2, TypedPlace.place("2 in; 0; 0 mm", point.getPosition(), Locale.ENGLISH).x(), 1e-9);
-        assertEquals(25.4 * 2, TypedPlace.place("2; 0; 1 in", point.getPosition(), Locale.ENGLISH).x(), 1e-9);
+        assertEquals(25.4 * 2, TypedPlace.place("2 in; 0; 0 mm", point.getPosition(), UnitSystem.METRIC, Locale.ENGLISH).x(), 1e-9);
+        assertEquals(25.4 * 2, TypedPlace.place("2; 0; 1 in", point.getPosition(), UnitSystem.METRIC, Locale.ENGLISH).x(), 1e-9);
         for (String wrong : new String[] {"", "1; 2", "1; 2; x", "1; 2; 3 kg", "1; 2; 3; 4"}) {
-            assertThrows(QuantityFormatException.class, () -> TypedPlace.place(wrong, point.getPosition(), Locale.ENGLISH), wrong);
+            assertThrows(QuantityFormatException.class,
+                    () -> TypedPlace.place(wrong, point.getPosition(), UnitSystem.METRIC, Locale.ENGLISH), wrong);
         }
-        assertEquals("620; -440; 424.5 mm", TypedPlace.text(Position.of(620, -440, 424.5)));
+        assertEquals(25.4 * 2, TypedPlace.place("2; 0; 1", point.getPosition(), UnitSystem.INCH, Locale.ENGLISH).x(), 1e-9);
+        assertEquals("24.409; -17.323; 16.713 in", TypedPlace.text(Position.of(620, -440, 424.5), UnitSystem.INCH), "over 25.4");
+        assertEquals("1; 0; 0 in", TypedPlace.text(Position.of(25.4, 0, -0.001), UnitSystem.INCH));
+        assertEquals("620; -440; 424.5 mm", TypedPlace.text(Position.of(620, -440, 424.5), UnitSystem.METRIC));
     }
 
     @Test
@@ -127,12 +133,19 @@ class CarEditsTest {
             assertEquals(List.of(2.0, 1.0),
                     shims.stream().limit(2).map(shim -> shim.getShim().getThickness().in(Unit.MILLIMETRE)).toList());
             assertEquals("0.2 mm drawing", shims.get(2).getLoose().text());
-            assertEquals("3.20 mm", ShimText.shown(contact));
+            assertEquals("3.20 mm", ShimText.shown(contact, UnitSystem.METRIC));
         });
-        assertEquals("2.00 mm", ShimText.shown(contact), "one of 2 mm, as the file says");
-        assertEquals(25.4, TypedPlace.height("1 in", Locale.ENGLISH), 1e-9);
-        assertThrows(QuantityFormatException.class, () -> TypedPlace.height("-1", Locale.ENGLISH));
-        assertThrows(QuantityFormatException.class, () -> TypedPlace.height("2 kg", Locale.ENGLISH));
+        assertEquals("2.00 mm", ShimText.shown(contact, UnitSystem.METRIC), "one of 2 mm, as the file says");
+        assertEquals("0.0787 in", ShimText.shown(contact, UnitSystem.INCH), "2 over 25.4");
+        assertEquals(25.4, typed("1", UnitSystem.INCH), 1e-9);
+        assertEquals(25.4, typed("1 in", UnitSystem.METRIC), 1e-9);
+        for (String wrong : new String[] {"-1", "2 kg", "501"}) {
+            assertThrows(QuantityFormatException.class, () -> typed(wrong, UnitSystem.METRIC), wrong);
+        }
+    }
+
+    private static double typed(String text, UnitSystem units) {
+        return TypedPlace.length(text, 500, "{0} is no height", "write up to 500 mm", units, Locale.ENGLISH);
     }
 
     /** The dolly's zero lies 560 mm behind that of the car and 60 mm lower: what is at 440, 0, 500 there is at 1000, 0, 440 on the car. */

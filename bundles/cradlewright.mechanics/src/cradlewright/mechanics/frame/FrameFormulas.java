@@ -67,12 +67,17 @@ public final class FrameFormulas {
             "twist spread evenly over the length; pillars and sills act as one",
             "local give of floor and mounts, weak openings, slip of joints");
 
+    /** Rigid part of movements. */
+    public static final Formula RIGID_FIT = new Formula("frame.rigid-fit", "What a body bends by itself",
+            "u_i = t + theta x (r_i - c) + rest_i with the least sum of rest_i^2; c middle of the points, t mean of u_i",
+            "linear least squares, any text (from memory)", "small turns", "second-order part of turns");
+
     private FrameFormulas() {
     }
 
     /** Returns all formulas of the family. */
     public static List<Formula> all() {
         return List.of(ELEMENT, SPAN_LOADS, ALONG_MEMBER, RELEASES, RIGID_ENDS, SPRINGS, SETTLEMENT, SELF_WEIGHT, FREE_BODY,
-                CONDENSE, SHELL_SPINE);
+                CONDENSE, SHELL_SPINE, RIGID_FIT);
     }
 }

@@ -127,6 +127,11 @@ public final class FoldedSection {
         return new FoldedSection(name, corners, thickness, 0, false, kinds);
     }
 
+    /** Corners of the midline in the order along the sheet, where the midlines of adjoining flats meet, m. */
+    public List<SectionPoint> corners() {
+        return corners;
+    }
+
     /** Sheet thickness, m. */
     public double thickness() {
         return thickness;

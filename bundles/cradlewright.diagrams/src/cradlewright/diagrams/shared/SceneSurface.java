@@ -1,10 +1,8 @@
-package cradlewright.diagrams.car;
+package cradlewright.diagrams.shared;
 
-import cradlewright.diagrams.shared.Paints;
-import cradlewright.diagrams.shared.ScenePainter;
 
 /** What the parts of the diagram have in common. */
-interface CarSurface {
+public interface SceneSurface {
 
     /** Multiples to which a move goes, mm; zero for none. */
     double grid();
@@ -13,7 +11,7 @@ interface CarSurface {
     double zoom();
 
     /** What is shown. */
-    CarPage page();
+    ScenePage<?> page();
 
     /** Colours and fonts. */
     Paints paints();

@@ -1,13 +1,9 @@
-package cradlewright.diagrams.car;
+package cradlewright.diagrams.shared;
 
-import cradlewright.diagrams.shared.ShopEdit;
-import cradlewright.model.edit.ShopChange;
-import cradlewright.model.fixture.Contact;
 import cradlewright.quantity.QuantityFormatException;
-import java.util.Locale;
+import cradlewright.ui.words.ReaderUnits;
 import java.util.Optional;
 import org.eclipse.draw2d.geometry.Rectangle;
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.editpolicies.DirectEditPolicy;
 import org.eclipse.gef.requests.DirectEditRequest;
@@ -16,7 +12,7 @@ import org.eclipse.jface.viewers.CellEditor;
 import org.eclipse.jface.viewers.TextCellEditor;
 import org.eclipse.swt.widgets.Text;
 
-/** Numbers typed into an item: the height of the shims under a support, the place of anything else. */
+/** Numbers typed into an item, see {@link SceneEdits#typed}. */
 final class NumberPolicy extends DirectEditPolicy {
 
     private static final int WIDTH = 190;
@@ -41,8 +37,7 @@ final class NumberPolicy extends DirectEditPolicy {
     }
 
     private static Optional<String> shown(ItemPart part) {
-        return part.thing().flatMap(thing -> thing instanceof Contact contact ? Optional.of(ShimText.shown(contact))
-                : Place.of(thing).map(TypedPlace::text));
+        return part.thing().flatMap(thing -> part.surface().page().edits().shown(thing, ReaderUnits.current()));
     }
 
     @Override
@@ -50,19 +45,12 @@ final class NumberPolicy extends DirectEditPolicy {
         ItemPart part = (ItemPart) getHost();
         try {
             String typed = (String) request.getCellEditor().getValue();
-            return part.thing().flatMap(thing -> change(thing, typed, part.surface().page())).map(ShopEdit::new).orElse(null);
+            return part.thing().flatMap(thing -> part.surface().page().edits().typed(thing, typed, ReaderUnits.current()))
+                    .map(ShopEdit::new).orElse(null);
         } catch (QuantityFormatException e) {
             part.surface().tell(e.getMessage());
             return null;
         }
-    }
-
-    private static Optional<ShopChange> change(EObject thing, String typed, CarPage page) {
-        if (thing instanceof Contact contact) {
-            return Optional.of(ShimText.lay(contact, TypedPlace.height(typed, Locale.getDefault()), page.shop().folder()));
-        }
-        return Place.of(thing).flatMap(before -> page.setup().map(setup -> new CarEdits(page.shop().folder(), setup).place(thing,
-                TypedPlace.place(typed, before, Locale.getDefault()))));
     }
 
     /** The figure shows the number only when it is taken. */

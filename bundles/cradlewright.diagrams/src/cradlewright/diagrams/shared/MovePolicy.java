@@ -1,7 +1,5 @@
-package cradlewright.diagrams.car;
+package cradlewright.diagrams.shared;
 
-import cradlewright.diagrams.shared.Picked;
-import cradlewright.diagrams.shared.ShopEdit;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.report.scene.Item;
 import cradlewright.report.scene.Kind;
@@ -33,7 +31,7 @@ final class MovePolicy extends NonResizableEditPolicy {
     }
 
     private boolean movable() {
-        return part.model().item().view().isPresent() && part.thing().filter(CarEdits::movable).isPresent();
+        return part.model().item().view().isPresent() && part.thing().filter(edits()::movable).isPresent();
     }
 
     @Override
@@ -58,7 +56,7 @@ final class MovePolicy extends NonResizableEditPolicy {
 
     /** Returns the command that moves the thing by a way in the axes of the carrier, m; null when it cannot be moved. */
     Command command(Vec3 way, double grid) {
-        return wanted().flatMap(thing -> edits().flatMap(edits -> edits.move(thing, way, grid))).map(ShopEdit::new).orElse(null);
+        return wanted().flatMap(thing -> edits().move(thing, way, grid)).map(ShopEdit::new).orElse(null);
     }
 
     /** A support and the bar of its load are one thing: when both are selected only one of them moves it. */
@@ -66,12 +64,11 @@ final class MovePolicy extends NonResizableEditPolicy {
         Item item = part.model().item();
         boolean other = item.kind() == Kind.LOAD && Picked.parts(part.getViewer(), ItemPart.class).stream().map(p -> p.model().item())
                 .anyMatch(picked -> picked.kind() != Kind.LOAD && picked.id().equals(item.id()));
-        return other ? Optional.empty() : part.thing().filter(CarEdits::movable);
+        return other ? Optional.empty() : part.thing().filter(edits()::movable);
     }
 
-    private Optional<CarEdits> edits() {
-        CarPage page = part.surface().page();
-        return page.setup().map(setup -> new CarEdits(page.shop().folder(), setup));
+    private SceneEdits edits() {
+        return part.surface().page().edits();
     }
 
     private Vec3 way(Point delta) {
@@ -102,8 +99,8 @@ final class MovePolicy extends NonResizableEditPolicy {
     @Override
     protected void showChangeBoundsFeedback(ChangeBoundsRequest request) {
         super.showChangeBoundsFeedback(request);
-        wanted().ifPresent(thing -> edits().flatMap(edits -> edits.moved(thing, way(request.getMoveDelta()), part.surface().grid()))
-                .ifPresent(to -> part.surface().page().foresee(part.model().item().id(), to)));
+        wanted().flatMap(thing -> edits().moved(thing, way(request.getMoveDelta()), part.surface().grid())).ifPresent(to -> part.surface().page()
+                .foresee(part.model().item().id(), to));
     }
 
     @Override

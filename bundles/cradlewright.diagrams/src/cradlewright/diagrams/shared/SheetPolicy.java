@@ -1,10 +1,6 @@
-package cradlewright.diagrams.car;
+package cradlewright.diagrams.shared;
 
-import cradlewright.diagrams.car.CarAdditions.Sort;
-import cradlewright.diagrams.shared.ShopEdit;
 import cradlewright.mechanics.geometry.Vec3;
-import cradlewright.model.fixture.Setup;
-import cradlewright.model.io.IdSource;
 import cradlewright.report.scene.Box;
 import cradlewright.report.scene.Scene;
 import cradlewright.report.scene.Shape;
@@ -21,9 +17,9 @@ import org.eclipse.gef.requests.CreateRequest;
 /** Takes new things onto the sheet. */
 final class SheetPolicy extends XYLayoutEditPolicy {
 
-    private final CarSurface surface;
+    private final SceneSurface surface;
 
-    SheetPolicy(CarSurface surface) {
+    SheetPolicy(SceneSurface surface) {
         this.surface = surface;
     }
 
@@ -34,16 +30,11 @@ final class SheetPolicy extends XYLayoutEditPolicy {
 
     @Override
     protected Command getCreateCommand(CreateRequest request) {
-        Optional<Setup> setup = surface.page().setup();
-        if (setup.isEmpty() || !(request.getNewObjectType() instanceof Sort sort)) {
-            return null;
-        }
-        CarPage page = surface.page();
-        CarAdditions additions = new CarAdditions(page.shop().folder(), page.car(), setup.get(), IdSource.secure());
         Point at = request.getLocation().getCopy();
         getHostFigure().translateToRelative(at);
         Optional<Vec3> far = corner(request).flatMap(this::place);
-        return additions.possible(sort) ? place(at).map(place -> new ShopEdit(additions.add(sort, place, far))).orElse(null) : null;
+        return place(at).flatMap(place -> surface.page().edits().add(request.getNewObjectType(), place, far)).map(ShopEdit::new)
+                .orElse(null);
     }
 
     private Optional<Point> corner(CreateRequest request) {

@@ -1,8 +1,5 @@
-package cradlewright.diagrams.car;
+package cradlewright.diagrams.shared;
 
-import cradlewright.diagrams.shared.SceneFigure;
-import cradlewright.diagrams.shared.SceneNode;
-import cradlewright.diagrams.shared.TypedPart;
 import cradlewright.mechanics.geometry.Vec3;
 import java.util.Optional;
 import org.eclipse.core.runtime.Adapters;
@@ -19,21 +16,21 @@ import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 
 /** One item of the drawing: can be selected, moved, typed into and pointed at as far as its kind allows. */
-final class ItemPart extends TypedPart<SceneNode> {
+public final class ItemPart extends TypedPart<SceneNode> {
 
-    private final CarSurface surface;
+    private final SceneSurface surface;
 
-    ItemPart(SceneNode node, CarSurface surface) {
+    ItemPart(SceneNode node, SceneSurface surface) {
         super(node);
         this.surface = surface;
     }
 
     /** Returns the object of the shop that it stands for; nothing for what is only drawn. */
-    Optional<EObject> thing() {
+    public Optional<EObject> thing() {
         return surface.page().shop().folder().find(model().item().id());
     }
 
-    CarSurface surface() {
+    SceneSurface surface() {
         return surface;
     }
 

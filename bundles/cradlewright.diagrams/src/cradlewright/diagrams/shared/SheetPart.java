@@ -1,8 +1,5 @@
-package cradlewright.diagrams.car;
+package cradlewright.diagrams.shared;
 
-import cradlewright.diagrams.shared.SceneLayer;
-import cradlewright.diagrams.shared.SceneNode;
-import cradlewright.diagrams.shared.TypedPart;
 import java.util.List;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.emf.ecore.EObject;
@@ -11,11 +8,11 @@ import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.editpolicies.RootComponentEditPolicy;
 
 /** The sheet that the items lie on. */
-final class CarPart extends TypedPart<CarPage> {
+final class SheetPart extends TypedPart<ScenePage<?>> {
 
-    private final CarSurface surface;
+    private final SceneSurface surface;
 
-    CarPart(CarPage page, CarSurface surface) {
+    SheetPart(ScenePage<?> page, SceneSurface surface) {
         super(page);
         this.surface = surface;
     }
@@ -44,6 +41,6 @@ final class CarPart extends TypedPart<CarPage> {
 
     @Override
     protected <T> T adapted(Class<T> type) {
-        return type == EObject.class ? type.cast(model().car()) : null;
+        return type == EObject.class ? type.cast(model().root()) : null;
     }
 }

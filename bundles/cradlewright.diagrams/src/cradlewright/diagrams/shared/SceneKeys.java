@@ -1,6 +1,5 @@
-package cradlewright.diagrams.car;
+package cradlewright.diagrams.shared;
 
-import cradlewright.diagrams.shared.Picked;
 import java.util.List;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.gef.commands.Command;
@@ -13,7 +12,7 @@ import org.eclipse.swt.events.KeyEvent;
  * Keys of the diagram: arrows move what is selected by 1 mm, with Shift by 10 mm; where nothing can be moved they go to the next item. N
  * and P select the next and the one before in the order of drawing; F2 types numbers.
  */
-final class CarKeys extends GraphicalViewerKeyHandler {
+final class SceneKeys extends GraphicalViewerKeyHandler {
 
     private static final int FINE = 1;
     private static final int COARSE = 10;
@@ -21,7 +20,7 @@ final class CarKeys extends GraphicalViewerKeyHandler {
     private final GraphicalViewer viewer;
     private final Runnable type;
 
-    CarKeys(GraphicalViewer viewer, Runnable type) {
+    SceneKeys(GraphicalViewer viewer, Runnable type) {
         super(viewer);
         this.viewer = viewer;
         this.type = type;
@@ -64,7 +63,7 @@ final class CarKeys extends GraphicalViewerKeyHandler {
     }
 
     private boolean step(int by) {
-        List<ItemPart> all = ((CarPart) viewer.getContents()).childParts().stream().map(ItemPart.class::cast).filter(part -> part.thing()
+        List<ItemPart> all = ((SheetPart) viewer.getContents()).childParts().stream().map(ItemPart.class::cast).filter(part -> part.thing()
                 .isPresent()).toList();
         if (all.isEmpty()) {
             return false;

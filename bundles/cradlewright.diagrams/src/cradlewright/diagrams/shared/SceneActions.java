@@ -1,16 +1,12 @@
-package cradlewright.diagrams.car;
+package cradlewright.diagrams.shared;
 
 import cradlewright.diagrams.Messages;
-import cradlewright.diagrams.shared.DiagramAction;
-import cradlewright.diagrams.shared.Picked;
-import cradlewright.diagrams.shared.Pictures;
-import cradlewright.diagrams.shared.ScenePrint;
 import cradlewright.model.edit.ShopChange;
-import cradlewright.model.io.IdSource;
 import cradlewright.report.scene.Palette;
 import cradlewright.report.scene.SvgPainter;
 import cradlewright.ui.edit.Deleting;
 import cradlewright.ui.edit.Edits;
+import cradlewright.ui.words.Nouns;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -37,14 +33,14 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.actions.ActionFactory;
 
 /** What can be done in the diagram by menus and bars. */
-final class CarActions {
+final class SceneActions {
 
-    private final CarPage page;
+    private final ScenePage<?> page;
     private final GraphicalViewer viewer;
     private final IAction snap = new Action(Messages.Action_snap, IAction.AS_CHECK_BOX) {
     };
 
-    CarActions(CarPage page, GraphicalViewer viewer) {
+    SceneActions(ScenePage<?> page, GraphicalViewer viewer) {
         this.page = page;
         this.viewer = viewer;
         snap.setImageDescriptor(Pictures.GRID.descriptor());
@@ -101,7 +97,7 @@ final class CarActions {
     }
 
     private List<EObject> things() {
-        return Picked.parts(viewer, ItemPart.class).stream().map(ItemPart::thing).flatMap(Optional::stream).filter(CarEdits::movable)
+        return Picked.parts(viewer, ItemPart.class).stream().map(ItemPart::thing).flatMap(Optional::stream).filter(page.edits()::movable)
                 .distinct().toList();
     }
 
@@ -112,20 +108,20 @@ final class CarActions {
     }
 
     private void selectAll() {
-        List<EditPart> all = ((CarPart) viewer.getContents()).childParts().stream()
-                .filter(part -> part instanceof ItemPart item && item.thing().filter(CarEdits::movable).isPresent()).toList();
+        List<EditPart> all = ((SheetPart) viewer.getContents()).childParts().stream()
+                .filter(part -> part instanceof ItemPart item && item.thing().filter(page.edits()::movable).isPresent()).toList();
         viewer.setSelection(new StructuredSelection(all));
     }
 
     private void mirror() {
-        run(new Twins(page.shop().folder(), IdSource.secure()).mirror(things()));
+        run(page.edits().mirror(things()));
     }
 
     /** The thing selected last is the one that the others are put beside. */
     private void align() {
         List<EObject> things = new ArrayList<>(things());
         Collections.reverse(things);
-        run(page.setup().flatMap(setup -> new CarEdits(page.shop().folder(), setup).align(things)));
+        run(page.edits().align(things));
     }
 
     private static void run(Optional<ShopChange> change) {
@@ -135,7 +131,7 @@ final class CarActions {
     private void export() {
         FileDialog dialog = new FileDialog(shell(), SWT.SAVE);
         dialog.setFilterExtensions(new String[] {"*.svg"});
-        dialog.setFileName(page.car().getName() + ".svg");
+        dialog.setFileName(Nouns.name(page.root()) + ".svg");
         dialog.setOverwrite(true);
         String file = dialog.open();
         if (file != null) {

@@ -1,4 +1,4 @@
-package cradlewright.diagrams.car;
+package cradlewright.diagrams.shared;
 
 import org.eclipse.draw2d.PositionConstants;
 import org.eclipse.gef.ui.palette.FlyoutPaletteComposite;

@@ -1,0 +1,74 @@
+package cradlewright.diagrams.shared;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.action.ToolBarManager;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+/** The bar over a diagram: what is shown, what can be done, and how things stand with the loads. */
+final class SceneBar {
+
+    private static final int WIDTH = 260;
+
+    private final ScenePage<?> page;
+    private final List<Combo> combos = new ArrayList<>();
+    private final Label status;
+
+    SceneBar(Composite parent, ScenePage<?> page, SceneActions actions, List<IAction> views) {
+        this.page = page;
+        Composite bar = new Composite(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
+        List<Chooser> choosers = page.choosers();
+        GridLayoutFactory.swtDefaults().numColumns(2 * choosers.size() + 2).margins(6, 3).applyTo(bar);
+        for (int i = 0; i < choosers.size(); i++) {
+            combos.add(combo(bar, choosers.get(i).label(), i));
+        }
+        ToolBarManager tools = new ToolBarManager(SWT.FLAT);
+        actions.fill(tools, views);
+        tools.createControl(bar);
+        status = new Label(bar, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(status);
+        show();
+    }
+
+    private Combo combo(Composite bar, String label, int which) {
+        new Label(bar, SWT.NONE).setText(label);
+        Combo combo = new Combo(bar, SWT.READ_ONLY);
+        combo.addListener(SWT.Selection, event -> page.choosers().get(which).choose().accept(combo.getSelectionIndex()));
+        GridDataFactory.fillDefaults().hint(WIDTH, SWT.DEFAULT).applyTo(combo);
+        return combo;
+    }
+
+    /** Shows how things are now. */
+    void show() {
+        List<Chooser> choosers = page.choosers();
+        for (int i = 0; i < combos.size(); i++) {
+            show(combos.get(i), choosers.get(i));
+        }
+        tell(page.status());
+    }
+
+    private static void show(Combo combo, Chooser chooser) {
+        if (!List.of(combo.getItems()).equals(chooser.names())) {
+            combo.setItems(chooser.names().toArray(String[]::new));
+            combo.requestLayout();
+        }
+        if (chooser.chosen() >= 0 && combo.getSelectionIndex() != chooser.chosen()) {
+            combo.select(chooser.chosen());
+        }
+    }
+
+    /** Shows some words until the next change. */
+    void tell(String words) {
+        if (!status.getText().equals(words)) {
+            status.setText(words);
+            status.setToolTipText(words);
+        }
+    }
+}
