@@ -6,6 +6,7 @@ import cradlewright.analysis.facts.Hold;
 import cradlewright.analysis.facts.LiftPointFacts;
 import cradlewright.analysis.facts.MountFacts;
 import cradlewright.analysis.facts.ShimStackFacts;
+import cradlewright.analysis.facts.Spot;
 import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.facts.Value;
 import cradlewright.mechanics.geometry.Vec3;
@@ -56,6 +57,11 @@ public record Support(String contactId, String name, Vec3 onCar, Vec3 inCarrier,
     /** Returns the fixture of a dolly that it is on. */
     public Optional<FixtureFacts> fixture() {
         return holder instanceof Holder.OnFixture on ? Optional.of(on.fixture()) : Optional.empty();
+    }
+
+    /** Returns the standard uncertainty of each coordinate of its place, m; none for a place that is written down without a name. */
+    public double placeUncertainty() {
+        return mount.flatMap(MountFacts::position).or(() -> liftPoint.flatMap(LiftPointFacts::position)).map(Spot::u).orElse(0.0);
     }
 
     /** Tells whether it pushes straight up; of a car that is turned by more than a quarter a part of the push may be minus zero. */

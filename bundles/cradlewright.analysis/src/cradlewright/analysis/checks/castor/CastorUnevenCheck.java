@@ -75,8 +75,9 @@ public final class CastorUnevenCheck extends DollyLoadCheck {
         // is a remark then, not a demand that the castor has to meet.
         boolean remark = rigid == Verdict.STOP && stiffnessKnown;
         if (remark) {
-            finding.shown("on any floor it may get", Amount.mass(worst), "statics of three supports")
-                    .shown("rated load", Amount.mass(rated.get().si()), "stated");
+            Stated counts = Stated.mass(rated.get());
+            finding.shown("on any floor it may get", Amount.mass(worst), "statics of three supports");
+            counts.note(finding).shown("rated load that counts", Amount.mass(counts.low()), counts.origin());
         } else {
             Stated.mass(rated.get()).against(finding, worst, "rated load of the castor");
         }

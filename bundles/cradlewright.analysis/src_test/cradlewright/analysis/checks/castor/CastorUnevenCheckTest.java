@@ -4,13 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Input;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.load.LoadsKey;
 import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.testshop.RollingShop;
+import cradlewright.quantity.Source;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -56,6 +61,19 @@ class CastorUnevenCheckTest {
         assertTrue(remark.demand().isEmpty() && remark.capacity().isEmpty(), "what is above the rating is no demand that reads as held");
         assertTrue(remark.inputs().stream().anyMatch(input -> input.shown() && Math.abs(input.amount().si() - WORST) < 1e-6 * WORST));
         assertEquals(Verdict.HOLDS, rearRight(shop(WORST / 0.89).stiffness(1e6)).verdict());
+    }
+
+    @Test
+    void aRemarkShowsTheRatingThatCountsAndWhatItWasLoweredFrom() {
+        // 520 kg like another castor's, give or take 2 x 20 kg: 480 kg count (JCGM 100, k = 2).
+        Value likeAnother = new Value(520, 20, Source.LIKE_ANOTHER_CAR);
+        Finding remark = rearRight(shop(520).rated(Optional.of(likeAnother)).stiffness(1e6));
+        assertEquals(Verdict.TIGHT, remark.verdict());
+        Map<String, Double> shown = new HashMap<>();
+        remark.inputs().stream().filter(Input::shown).forEach(input -> shown.put(input.name(), input.amount().si()));
+        assertEquals(520, shown.get("stated"), 1e-9);
+        assertEquals(40, shown.get("less its give or take"), 1e-9);
+        assertEquals(480, shown.get("rated load that counts"), 1e-9);
     }
 
     @Test

@@ -7,8 +7,11 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Input;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.facts.Condition;
 import cradlewright.analysis.facts.Examination;
 import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.facts.LiftPointFacts;
+import cradlewright.analysis.facts.Spot;
 import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.testshop.VisitShop;
 import cradlewright.mechanics.geometry.Vec3;
@@ -83,6 +86,36 @@ class ArmReachCheckTest {
         assertEquals(Verdict.STOP, only(shop(arm(value(0.8), longest, degrees(0), degrees(90)))).verdict());
         Optional<Value> shortest = Optional.of(new Value(1.25, 0.015, Source.MEASURED));
         assertEquals(Verdict.STOP, only(shop(arm(shortest, value(2), degrees(0), degrees(90)))).verdict());
+    }
+
+    /** The pad is a lift point, its place known to give or take 2 x 0.02 m (JCGM 100, k = 2): from 1.234755 m to 1.314755 m away. */
+    private static Finding askPoint(double shortest, double longest, double from, double to) {
+        VisitShop shop = new VisitShop(CarrierKind.LIFT);
+        shop.liftPoints.add(new LiftPointFacts("point", "point", Optional.of(new Spot(new Vec3(0.85, -0.45, 0.3), 0.02)),
+                Condition.SOUND, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
+        shop.touch("pad").liftPoint("point").on("arm");
+        shop.lift = Optional.of("lift");
+        shop.with(new GearFacts.Lift("lift", "lift", new Examination(Optional.empty(), Optional.empty(), Optional.empty()),
+                Optional.empty(), Optional.empty(), Optional.empty(),
+                List.of(arm(value(shortest), value(longest), degrees(from), degrees(to)))));
+        return only(shop);
+    }
+
+    @Test
+    void theGiveOrTakeOfTheLiftPointCounts() {
+        Finding holds = askPoint(1.23, 1.5, 0, 90);
+        assertEquals(Verdict.HOLDS, holds.verdict());
+        assertEquals(1.314755, holds.demand().orElseThrow().si(), 5e-7);
+        assertEquals(Verdict.STOP, askPoint(0.8, 1.31, 0, 90).verdict());
+        assertEquals("The lift point may lie beyond the reach of this arm: its place is not known that well.",
+                askPoint(0.8, 1.31, 0, 90).words());
+        assertEquals("The lift point lies beyond the reach of this arm.", askPoint(0.8, 1.27, 0, 90).words());
+        assertEquals("The lift point may lie too close for this arm: its place is not known that well.",
+                askPoint(1.24, 1.6, 0, 90).words());
+        // Give or take 0.04 m at 1.274755 m is asin(0.031379) = 1.798 degrees beside 48.180 degrees.
+        assertEquals(Verdict.HOLDS, askPoint(0.8, 1.5, 46.3, 50).verdict());
+        assertEquals(Verdict.STOP, askPoint(0.8, 1.5, 46.5, 60).verdict());
+        assertEquals(Verdict.STOP, askPoint(0.8, 1.5, 0, 49.9).verdict());
     }
 
     @Test
