@@ -82,6 +82,7 @@ final class ShopActionBars extends ActionBarAdvisor {
         menu.add(action(ActionFactory.SAVE));
         menu.add(action(ActionFactory.SAVE_ALL));
         menu.add(command(ReadAgain.COMMAND));
+        menu.add(command("cradlewright.ui.unsavedCopies"));
         menu.add(new Separator("print"));
         menu.add(action(ActionFactory.PRINT));
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));

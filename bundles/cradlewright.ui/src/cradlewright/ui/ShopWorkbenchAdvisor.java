@@ -3,6 +3,7 @@ package cradlewright.ui;
 import cradlewright.ui.command.ShopOpening;
 import cradlewright.ui.history.UndoRedo;
 import cradlewright.ui.problems.ShopMarkers;
+import cradlewright.ui.recovery.Recovery;
 import cradlewright.ui.shop.WorkingShop;
 import cradlewright.ui.start.StartPages;
 import java.nio.file.Path;
@@ -72,6 +73,7 @@ final class ShopWorkbenchAdvisor extends WorkbenchAdvisor {
         IWorkbench workbench = getWorkbenchConfigurer().getWorkbench();
         UndoRedo.install(workbench);
         StartPages.install(workbench);
+        Recovery.install(workbench);
         trouble.ifPresent(why -> MessageDialog.openError(workbench.getActiveWorkbenchWindow().getShell(), Messages.Open_title, why));
     }
 

@@ -219,6 +219,16 @@ public final class ShopStack {
         return outcome;
     }
 
+    /** Returns the bytes of a file as they would be saved now; empty when its contents cannot be written. */
+    public Optional<byte[]> bytes(ShopFile file) {
+        begin(Phase.TENDING_FILES, "write");
+        try {
+            return writer.bytes(file);
+        } finally {
+            phase = Phase.REST;
+        }
+    }
+
     /**
      * Puts a new file into the shop, as {@link ShopFolder#add} does. This is not part of the history: a file comes and goes
      * with the folder.

@@ -76,10 +76,34 @@ class RandomEditsTest {
         }
         assertTrue(counts.get("edit") > 700 && counts.get("undo") > 400 && counts.get("redo") > 100 && counts.get("refused") > 100,
                 counts::toString);
+        String last = EditShop.text(shop);
+        int there = stack.cursor();
         while (stack.canUndo()) {
             stack.undo();
         }
         assertEquals(EditShop.text(fresh()), EditShop.text(shop), "seed " + SEED);
+        while (stack.cursor() < there) {
+            stack.redo();
+        }
+        assertEquals(last, EditShop.text(shop), "seed " + SEED);
+    }
+
+    @Test
+    void twoThousandChangesAllTakenBackAndDoneAgain() {
+        ShopFolder shop = fresh();
+        ShopStack stack = stack(shop);
+        for (long i = 0; stack.cursor() < STEPS; i++) {
+            stack.execute(RandomEdit.of(shop, SEED + i));
+        }
+        String done = EditShop.text(shop);
+        for (int i = 0; i < STEPS; i++) {
+            stack.undo();
+        }
+        assertEquals(EditShop.text(fresh()), EditShop.text(shop), "seed " + SEED);
+        for (int i = 0; i < STEPS; i++) {
+            stack.redo();
+        }
+        assertEquals(done, EditShop.text(shop), "seed " + SEED);
     }
 
     private String replay(List<Long> edits) {

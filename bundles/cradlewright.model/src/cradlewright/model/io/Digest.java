@@ -5,13 +5,13 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** Tells whether a file still has the bytes it had. */
-final class Digest {
+public final class Digest {
 
     private Digest() {
     }
 
     /** Returns the SHA-256 as hexadecimal text. */
-    static String of(byte[] bytes) {
+    public static String of(byte[] bytes) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {

@@ -97,7 +97,7 @@ public final class ShopFile {
     }
 
     /** Returns the SHA-256 of the bytes last read or written; empty for a file that is not on disk yet. */
-    Optional<String> digest() {
+    public Optional<String> digest() {
         return digest;
     }
 

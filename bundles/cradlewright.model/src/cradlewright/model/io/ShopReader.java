@@ -75,19 +75,39 @@ final class ShopReader {
         }
     }
 
+    /** Reads one file by itself, from bytes that need not lie in the folder of a shop. */
+    static ShopFolder alone(FileKind kind, String path, byte[] bytes) {
+        ShopReader reader = new ShopReader(Path.of(""));
+        ShopFile file = reader.shop.addEmpty(kind, path);
+        try {
+            reader.take(file, bytes);
+        } catch (Refused refused) {
+            reader.refuse(file, refused);
+        }
+        reader.reportDuplicates();
+        return reader.shop;
+    }
+
     private void readFile(ShopFile file) {
         try {
-            byte[] bytes = bytes(file.path());
-            file.setDigest(Digest.of(bytes));
-            SafeXml.Result result = SafeXml.read(bytes, file.path());
-            result.problems().forEach(shop::report);
-            requireRoot(file.kind(), result.root());
-            meetSchema(file, result.root());
-            makeObjects(file, result.root());
+            take(file, bytes(file.path()));
         } catch (Refused refused) {
-            file.close(ShopFile.State.REFUSED);
-            shop.report(refused.in(file.path()));
+            refuse(file, refused);
         }
+    }
+
+    private void take(ShopFile file, byte[] bytes) throws Refused {
+        file.setDigest(Digest.of(bytes));
+        SafeXml.Result result = SafeXml.read(bytes, file.path());
+        result.problems().forEach(shop::report);
+        requireRoot(file.kind(), result.root());
+        meetSchema(file, result.root());
+        makeObjects(file, result.root());
+    }
+
+    private void refuse(ShopFile file, Refused refused) {
+        file.close(ShopFile.State.REFUSED);
+        shop.report(refused.in(file.path()));
     }
 
     private byte[] bytes(String path) throws Refused {

@@ -3,13 +3,8 @@ package cradlewright.model.io;
 import cradlewright.model.base.FileRoot;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -66,8 +61,8 @@ public final class ShopWriter {
         }
         Optional<byte[]> onDisk = Files.exists(target) ? Optional.of(Files.readAllBytes(target)) : Optional.empty();
         if (!onDisk.map(Digest::of).equals(file.digest())) {
-            Path mine = free(target.resolveSibling(target.getFileName() + ".mine"));
-            write(mine, text.bytes());
+            Path mine = WholeFile.free(target.resolveSibling(target.getFileName() + ".mine"));
+            WholeFile.write(mine, text.bytes());
             return new SaveOutcome(SaveOutcome.Kind.KEPT_AS_MINE, mine, file.path()
                     + " was changed by somebody else since it was read and was left alone; what you have is now in "
                     + mine.getFileName() + ". Open the shop again and compare.");
@@ -75,7 +70,7 @@ public final class ShopWriter {
         if (onDisk.isPresent()) {
             keep(file.path(), onDisk.get());
         }
-        write(target, text.bytes());
+        WholeFile.write(target, text.bytes());
         file.setDigest(Digest.of(text.bytes()));
         file.resource().rememberPlaces(text.tree());
         return new SaveOutcome(SaveOutcome.Kind.SAVED, target, file.path() + " is saved.");
@@ -93,6 +88,15 @@ public final class ShopWriter {
             return Files.exists(target) && !Arrays.equals(Files.readAllBytes(target), text(file).bytes());
         } catch (Refused refused) {
             return false;
+        }
+    }
+
+    /** Returns the bytes of a file as they would be saved; empty when its contents cannot be written. */
+    public Optional<byte[]> bytes(ShopFile file) {
+        try {
+            return Optional.of(text(file).bytes());
+        } catch (Refused refused) {
+            return Optional.empty();
         }
     }
 
@@ -128,7 +132,7 @@ public final class ShopWriter {
     private void keep(String path, byte[] old) throws IOException {
         Path folder = shop.directory().resolve(VERSIONS).resolve(path);
         Files.createDirectories(folder);
-        write(free(folder.resolve(STAMP.format(clock.instant()))), old);
+        WholeFile.write(WholeFile.free(folder.resolve(STAMP.format(clock.instant()))), old);
         List<Path> versions = versions(folder);
         for (Path oldest : versions.subList(0, Math.max(versions.size() - KEPT, 0))) {
             Files.delete(oldest);
@@ -138,50 +142,6 @@ public final class ShopWriter {
     private static List<Path> versions(Path folder) throws IOException {
         try (Stream<Path> entries = Files.list(folder)) {
             return new ArrayList<>(entries.sorted().toList());
-        }
-    }
-
-    private static Path free(Path wanted) {
-        Path path = wanted;
-        for (int i = 2; Files.exists(path); i++) {
-            path = wanted.resolveSibling(wanted.getFileName() + "-" + i);
-        }
-        return path;
-    }
-
-    private static void write(Path target, byte[] bytes) throws IOException {
-        Files.createDirectories(target.getParent());
-        Path beside = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".new");
-        try {
-            try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
-                ByteBuffer buffer = ByteBuffer.wrap(bytes);
-                while (buffer.hasRemaining()) {
-                    channel.write(buffer);
-                }
-                channel.force(true);
-            }
-            move(beside, target);
-        } finally {
-            Files.deleteIfExists(beside);
-        }
-        forceFolder(target.getParent());
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            // Some network drives: a plain replacement is the best there is, and the last versions are kept.
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
-    private static void forceFolder(Path folder) {
-        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-            channel.force(true);
-        } catch (IOException e) {
-            // Windows does not open folders; there the rename is on disk with the file itself.
-            return;
         }
     }
 }

@@ -1,0 +1,2 @@
+/** Tests of the copies of unsaved edits. */
+package cradlewright.ui.recovery;
