@@ -72,6 +72,11 @@ public final class LiftingFormulas {
     /** Hung from a hook. */
     public static final Formula HUNG = new Formula("lifting.hung", "Tilt of a body on one hook", "tilt = atan(e/h)", "statics",
             "balance point below the hook", "stiffness of the sling");
+    /** Hung on legs of given lengths. */
+    public static final Formula HUNG_ON_LEGS = new Formula("lifting.hung-on-legs", "How a body hangs from one hook on legs",
+            "|h - p_i| = l_i of the taut legs; up = (h - c)/|h - c|; sum T_i u_i = W up",
+            "statics; own derivation, checked by an energy minimum of springs", "stiff body, two or three taut legs",
+            "weight and stretch of the legs, jerk");
     /** Stands. */
     public static final Formula STAND = new Formula("lifting.stand", "Load of a stand", "1.5 R/g <= rating of one stand",
             "margin: common practice, no source; rating by the plate (ASME PASE, EN 1494)", "upright load on level floor",
@@ -87,6 +92,6 @@ public final class LiftingFormulas {
     /** Returns all of them. */
     public static List<Formula> all() {
         return List.of(TWO_POST_SHARE, SHARE_LIMITS, ARM_REACH, ARM_STIFFNESS, ARM_STEPPED, FOUR_PADS, EQUAL_LEGS, TWO_LEG,
-                UNEQUAL_LEGS, THREE_LEGS, FOUR_STIFF, MODE_FACTOR, STRAP_EYE, SIDE_PULL, ROLL, HUNG, STAND, PIN_STEPS);
+                UNEQUAL_LEGS, THREE_LEGS, FOUR_STIFF, MODE_FACTOR, STRAP_EYE, SIDE_PULL, ROLL, HUNG, HUNG_ON_LEGS, STAND, PIN_STEPS);
     }
 }

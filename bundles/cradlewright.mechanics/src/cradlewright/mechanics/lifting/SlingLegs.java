@@ -84,7 +84,7 @@ public final class SlingLegs {
             throw new IllegalArgumentException("three legs wanted, found " + points.size());
         }
         Require.notNegative(weight, "weight");
-        double[] forces = solve(weight, directions(hook, points)).orElseThrow(
+        double[] forces = solve(weight, Vec3.UP, directions(hook, points)).orElseThrow(
                 () -> new IllegalArgumentException("the three legs must not lie in one plane"));
         List<Double> pulls = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
@@ -118,7 +118,7 @@ public final class SlingLegs {
         for (int out = 0; out < 4; out++) {
             List<Vec3> rest = new ArrayList<>(all);
             rest.remove(out);
-            Optional<double[]> solved = solve(weight, rest).filter(f -> Arrays.stream(f).noneMatch(t -> pushes(t, weight)));
+            Optional<double[]> solved = solve(weight, Vec3.UP, rest).filter(f -> Arrays.stream(f).noneMatch(t -> pushes(t, weight)));
             if (solved.isPresent()) {
                 held = true;
                 for (int i = 0; i < 3; i++) {
@@ -134,14 +134,14 @@ public final class SlingLegs {
     }
 
     /** Returns the forces along three directions that hold the weight; empty when the directions lie in one plane. */
-    private static Optional<double[]> solve(double weight, List<Vec3> u) {
+    static Optional<double[]> solve(double weight, Vec3 up, List<Vec3> u) {
         double whole = u.get(0).dot(u.get(1).cross(u.get(2)));
         if (Math.abs(whole) < 1e-9) {
             return Optional.empty();
         }
         double[] forces = new double[3];
         for (int i = 0; i < 3; i++) {
-            forces[i] = weight * Vec3.UP.dot(u.get((i + 1) % 3).cross(u.get((i + 2) % 3))) / whole;
+            forces[i] = weight * up.dot(u.get((i + 1) % 3).cross(u.get((i + 2) % 3))) / whole;
         }
         return Optional.of(forces);
     }
