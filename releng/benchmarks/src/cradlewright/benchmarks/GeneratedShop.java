@@ -47,10 +47,8 @@ final class GeneratedShop {
 
     static final int MEMBERS = 60;
     static final double BODY = 300;
-    static final int SITUATIONS = 60;
-
-    /** At rest, four castors in a hole and the joint in the floor come on top. */
-    private static final int WORK_POINTS = SITUATIONS - 6;
+    /** At rest, four castors in a hole and the joint in the floor come on top of the places where people work. */
+    static final int OTHER_SITUATIONS = 6;
 
     private static final LocalDate TODAY = LocalDate.of(2025, 3, 14);
     private static final int ALONG = 9;
@@ -58,9 +56,11 @@ final class GeneratedShop {
     private static final double TOP = 0.3;
 
     private Map<String, Fact> facts = new LinkedHashMap<>();
+    private final int placesEach;
     private long number;
 
-    GeneratedShop(int cars) {
+    GeneratedShop(int cars, int situations) {
+        placesEach = situations - OTHER_SITUATIONS;
         facts.put("box", new StockFacts.Hollow("box", "box", value(0.06), value(0.04), value(0.003)));
         facts.put("steel", new StockFacts.Steel("steel", "S235", value(235e6), value(360e6)));
         facts.put("castor", new StockFacts.CastorType("castor", "castor", value(450), value(0.16), value(0.05),
@@ -107,7 +107,7 @@ final class GeneratedShop {
                 Optional.of(new Spot(new Vec3(x, 0.01, z), 0.01)), Optional.empty());
     }
 
-    private static CarFacts car(int car, double body) {
+    private CarFacts car(int car, double body) {
         List<PartFacts> parts = List.of(part(car, 0, body, 1.1, 0.8), part(car, 1, 40, 0.6, 0.9), part(car, 2, 60, 1.7, 0.8),
                 part(car, 3, 25, 1.2, 1.2));
         List<String> ids = parts.stream().map(PartFacts::id).toList();
@@ -145,16 +145,16 @@ final class GeneratedShop {
                 setups, visits, List.of());
     }
 
-    private static List<WorkPointFacts> workPoints(int car) {
+    private List<WorkPointFacts> workPoints(int car) {
         List<WorkPointFacts> points = new ArrayList<>();
         WorkPointFacts.Kind[] kinds = WorkPointFacts.Kind.values();
-        while (points.size() < WORK_POINTS) {
+        while (points.size() < placesEach) {
             int which = points.size();
             String id = id("work", car, which);
             WorkPointFacts.Kind kind = kinds[which % kinds.length];
             boolean stands = kind == WorkPointFacts.Kind.STAND_ON;
             double side = which % 2 == 0 ? 1 : -1;
-            Vec3 place = new Vec3(0.3 + 1.7 * which / WORK_POINTS, stands ? 0.3 * side : 0.6 * side, 0.8);
+            Vec3 place = new Vec3(0.3 + 1.7 * which / placesEach, stands ? 0.3 * side : 0.6 * side, 0.8);
             points.add(new WorkPointFacts(id, id, Optional.of(new Spot(place, 0)),
                     Optional.of(stands ? Vec3.UP.times(-1) : new Vec3(0, side, 0)), Optional.of(kind)));
         }

@@ -17,6 +17,7 @@ public final class ShopBenchmark {
 
     private static final int EDITS = 50;
     private static final int ROUNDS = 5;
+    private static final int SITUATIONS = 60;
     private static final int WARM_UP = 4;
     private static final int WARM_CARS = 5;
     private static final double SHARE = 0.95;
@@ -27,23 +28,24 @@ public final class ShopBenchmark {
     }
 
     /**
-     * Runs; arguments: folder for results, then the smaller and the larger number of cars, the edits and the rounds of a full
-     * check, of which the median counts (20, 200, 50, 5 if left out).
+     * Runs; arguments: folder for results, then the smaller and the larger number of cars, the edits, the rounds of a full check,
+     * of which the median counts, and the situations a visit (20, 200, 50, 5, 60 if left out).
      */
     public static void main(String[] args) throws IOException {
         int few = number(args, 1, 20);
         int many = number(args, 2, 200);
         int edits = number(args, 3, EDITS);
         int rounds = number(args, 4, ROUNDS);
+        int situations = Math.max(GeneratedShop.OTHER_SITUATIONS, number(args, 5, SITUATIONS));
         Report report = new Report(Path.of(args[0]).resolve("result.txt"));
         report.line("Shop of %d and %d cars: 3 visits, %d situations a visit, 8 pads, 4 castors, %d members each; most heap %d MB; "
-                + "seed %d", few, many, GeneratedShop.SITUATIONS, GeneratedShop.MEMBERS, Runtime.getRuntime().maxMemory() >> 20, SEED);
+                + "seed %d", few, many, situations, GeneratedShop.MEMBERS, Runtime.getRuntime().maxMemory() >> 20, SEED);
         for (int i = 0; i < WARM_UP; i++) {
-            full(new GeneratedShop(Math.min(few, WARM_CARS)), new Engine());
+            full(new GeneratedShop(Math.min(few, WARM_CARS), situations), new Engine());
         }
-        bare(few, report);
-        Clock.Span small = measure(few, edits, rounds, report);
-        Clock.Span large = measure(many, edits, rounds, report);
+        bare(few, situations, report);
+        Clock.Span small = measure(few, situations, edits, rounds, report);
+        Clock.Span large = measure(many, situations, edits, rounds, report);
         for (String kind : Clock.Span.KINDS) {
             report.line("growth exponent of the full check, %s: %.2f", kind,
                     Math.log(large.of(kind) / small.of(kind)) / Math.log((double) many / few));
@@ -52,10 +54,10 @@ public final class ShopBenchmark {
     }
 
     /** A full check beside the mechanics calls alone, both warm. */
-    private static void bare(int cars, Report report) {
+    private static void bare(int cars, int situations, Report report) {
         Engine engine = new Engine();
         Clock clock = new Clock();
-        full(new GeneratedShop(cars), engine);
+        full(new GeneratedShop(cars, situations), engine);
         Clock.Span whole = clock.read();
         BareSolves bare = new BareSolves(engine);
         Clock.Span alone = bare.run();
@@ -74,9 +76,9 @@ public final class ShopBenchmark {
         return new ShopChecks(engine, CATALOGUE).ask(subject -> true, Progress.NONE);
     }
 
-    private static Clock.Span measure(int cars, int edits, int rounds, Report report) {
+    private static Clock.Span measure(int cars, int situations, int edits, int rounds, Report report) {
         List<Clock.Span> checks = new ArrayList<>();
-        GeneratedShop shop = new GeneratedShop(cars);
+        GeneratedShop shop = new GeneratedShop(cars, situations);
         Engine engine = null;
         ShopAnswers answers = null;
         for (int i = 0; i < rounds; i++) {
