@@ -19,6 +19,7 @@ import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.mechanics.contact.ContactFormulas;
 import cradlewright.mechanics.coupled.CoupledFormulas;
+import cradlewright.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,28 +45,38 @@ public final class PointCapacityCheck extends LoadedVisitCheck {
     @Override
     protected List<Finding> judge(Standing standing, VisitLoads loads, Subject subject, Reader reader) {
         List<Finding> findings = new ArrayList<>();
+        Optional<HookHang> hook = reader.read(new HookHangKey(subject.ownerId(), standing.visit().id()));
+        if (hook.isPresent() && !hook.get().stays()) {
+            // It does not stay on its lift points: lift.strap and lift.hanging stop it.
+            return List.of();
+        }
         for (Support support : standing.supports()) {
             Optional<VisitLoads.Total> most = loads.most(List.of(support.contactId()));
             if (support.liftPoint().isPresent() && most.isPresent()) {
-                Optional<String> leans = HookLegs.missing(support, standing);
-                leans.map(missing -> Optional.of(leaning(support.liftPoint().get(), subject, missing)))
-                        .orElseGet(() -> judge(support.liftPoint().get(), standing, most.get(), subject, settings(reader).tightMargin()))
-                        .ifPresent(findings::add);
+                List<String> leans = hook.map(hang -> hang.missingAt(List.of(support))).orElse(List.of());
+                Optional<HookHang.Leg> leg = hook.flatMap(hang -> hang.leg(support));
+                VisitLoads.Total pull = leg.map(found -> new VisitLoads.Total(most.get().situation(), found.pull(), found.pull(),
+                        found.high())).orElse(most.get());
+                (leans.isEmpty() ? judge(support.liftPoint().get(), leg, standing, pull, subject, settings(reader).tightMargin())
+                        : Optional.of(leaning(support.liftPoint().get(), subject, leans))).ifPresent(findings::add);
             }
         }
         return findings;
     }
 
-    private Finding leaning(LiftPointFacts point, Subject subject, String missing) {
+    private Finding leaning(LiftPointFacts point, Subject subject, List<String> missing) {
         return finding(subject, point.id(), point.name()).situation("hanging still")
-                .cantSay("The strap here leans, and nobody wrote down how far: it pulls harder, and to the side.", List.of(missing));
+                .cantSay("The strap here leans, and how far does not follow from what is written down: it pulls harder, and to the side.",
+                        missing);
     }
 
-    private Optional<Finding> judge(LiftPointFacts point, Standing standing, VisitLoads.Total most, Subject subject,
-            double margin) {
+    private Optional<Finding> judge(LiftPointFacts point, Optional<HookHang.Leg> leg, Standing standing, VisitLoads.Total most,
+            Subject subject, double margin) {
         double carried = Math.max(0, most.high());
         FindingBuilder finding = finding(subject, point.id(), point.name()).situation(most.situation().words())
                 .input("carries at most", Amount.force(carried), "19 times in 20, any stiffness of the shell");
+        leg.ifPresent(found -> finding.shown("the strap pulls away from upright by at most", new Amount(found.lean(), Dimension.ANGLE),
+                "from the lengths of the straps; 19 times in 20"));
         if (point.capacity().isEmpty() || point.basis().isEmpty()) {
             if (!standing.lifted()) {
                 return Optional.empty();

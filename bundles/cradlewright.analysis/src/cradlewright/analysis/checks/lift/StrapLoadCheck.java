@@ -24,13 +24,12 @@ import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.mechanics.contact.ContactFormulas;
 import cradlewright.mechanics.coupled.CoupledFormulas;
-import cradlewright.mechanics.formula.Constants;
 import cradlewright.mechanics.lifting.LiftingFormulas;
-import cradlewright.mechanics.lifting.SlingModeFactor;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -41,8 +40,9 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
     public StrapLoadCheck() {
         super(new CheckInfo("lift.strap", "Does each strap take what hangs in it?", "EN 1492-1 and EN 1492-2, mode factors",
                 Cautions.LIFTING,
-                List.of("working load limit on the tag of each strap", "how it is slung", "mass and balance point"),
-                List.of(LiftingFormulas.MODE_FACTOR, CoupledFormulas.ASSEMBLY, CoupledFormulas.STIFFNESS_SWEEP,
+                List.of("working load limit on the tag of each strap", "how it is slung", "mass and balance point",
+                        "length of each strap where several meet in one hook"),
+                List.of(LiftingFormulas.MODE_FACTOR, LiftingFormulas.HUNG_ON_LEGS, CoupledFormulas.ASSEMBLY, CoupledFormulas.STIFFNESS_SWEEP,
                         ContactFormulas.ENERGY,
                         ContactFormulas.GRADIENT_BOUNDS)), LoadedVisitCheck::atRest);
     }
@@ -61,61 +61,49 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
             }
         }
         Set<String> used = straps.keySet().stream().map(GearFacts.Strap::id).collect(Collectors.toSet());
+        Optional<HookHang> hook = reader.read(new HookHangKey(subject.ownerId(), standing.visit().id()));
         List<Finding> findings = new ArrayList<>();
         straps.forEach((strap, supports) -> {
-            List<String> leans = HookLegs.missing(supports, standing);
+            List<String> leans = hook.map(hang -> hang.missingAt(supports)).orElse(List.of());
             if (leans.isEmpty()) {
-                loads.most(supports.stream().map(Support::contactId).toList()).ifPresent(most -> findings.add(judge(strap, lean(supports),
-                        most, oneLeg(strap, supports, loads), standing, used, subject, reader)));
+                StrapPull.of(strap, supports, hook, loads).ifPresentOrElse(
+                        pull -> findings.add(judge(strap, pull, standing, used, subject, reader)),
+                        () -> findings.add(falling(strap, subject)));
             } else {
                 findings.add(finding(subject, strap.id(), strap.name()).situation("hanging still")
-                        .cantSay("It leans, and nobody wrote down how far: it pulls harder than what hangs in it.", leans));
+                        .cantSay("It leans, and how far does not follow from what is written down: it pulls harder than what hangs in it.",
+                                leans));
             }
         });
         return findings;
     }
 
-    /**
-     * What the hardest leg of a sling with several legs asks of the whole tag, N: each leg takes at most its part of what the tag
-     * allows for all of them. Common practice, no source; the rules of the sling standards allow somewhat more.
-     */
-    private static double oneLeg(GearFacts.Strap strap, List<Support> supports, VisitLoads loads) {
-        int legs = strap.legs().orElse(1);
-        return legs < 2 ? 0 : legs * supports.stream().flatMap(s -> loads.most(List.of(s.contactId())).stream())
-                .mapToDouble(VisitLoads.Total::high).max().orElse(0);
+    private Finding falling(GearFacts.Strap strap, Subject subject) {
+        return finding(subject, strap.id(), strap.name()).situation("hanging still").remedy(Remedy.advice(
+                "Move the lift points further apart round the balance point, or take straps of other lengths."))
+                .say(Verdict.STOP, "With straps as long as these it does not stay hanging: one goes slack and it rolls or tips.");
     }
 
-    /** Largest lean of the pull from upright, rad. */
-    private static double lean(List<Support> supports) {
-        return supports.stream().mapToDouble(s -> Math.acos(Math.max(0, Math.min(1, s.normal().z())))).max().orElse(0);
-    }
-
-    private Finding judge(GearFacts.Strap strap, double lean, VisitLoads.Total most, double oneLeg, Standing standing,
-            Set<String> used, Subject subject, Reader reader) {
-        double carried = Math.max(0, Math.max(most.high(), oneLeg)) / Constants.GRAVITY;
-        FindingBuilder finding = finding(subject, strap.id(), strap.name()).situation("hanging still")
-                .input("carries, masses as listed", Amount.mass(most.force() / Constants.GRAVITY), "worked out")
-                .input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness of the shell");
-        if (strap.legs().orElse(1) > 1) {
-            finding.input("legs", Amount.ratio(strap.legs().getAsInt()),
-                    "each takes at most its part of the tag, common practice, no source");
-        }
+    private Finding judge(GearFacts.Strap strap, StrapPull pull, Standing standing, Set<String> used, Subject subject, Reader reader) {
+        FindingBuilder finding = finding(subject, strap.id(), strap.name()).situation("hanging still");
+        pull.note(finding);
         if (strap.ratedLoad().isEmpty()) {
             return finding.cantSay("The working load limit of this strap is not in the files.",
                     List.of("working load limit of " + strap.name() + ": read it off its tag; without a tag the strap is scrap"));
         }
-        double factor = SlingModeFactor.factor(mode(strap), lean);
         finding.input("working load limit, straight pull", Amount.mass(strap.ratedLoad().get().si()), strap.ratedLoad().get()
                 .source().word())
-                .input("factor for how it is slung", Amount.ratio(factor), "EN 1492-1 and EN 1492-2");
-        if (factor <= 0) {
-            return finding.remedy(Remedy.advice("Bring the ends of the straps right above the lift points."))
+                .input("factor for how it is slung", Amount.ratio(pull.factor()), "EN 1492-1 and EN 1492-2");
+        if (pull.factor() <= 0) {
+            return finding.remedy(Remedy.advice(pull.onHook() ? "Use longer straps, or a beam that spreads them."
+                    : "Bring the ends of the straps right above the lift points."))
                     .say(Verdict.STOP, "The strap leans too far from upright to be used so.");
         }
-        Stated.mass(strap.ratedLoad().get()).against(finding, carried, factor,
-                "working load limit on the tag times the factor for how it is slung");
-        if (carried > limit(strap, lean)) {
-            finding.remediesOr(others(strap, lean, carried, standing, used, reader), "Use a strap of a higher working load limit.");
+        Stated.mass(strap.ratedLoad().get()).against(finding, pull.carried(), pull.factor(), pull.ratedBy());
+        if (pull.carried() > limit(strap, pull)) {
+            finding.remediesOr(others(strap, pull, standing, used, reader), pull.onHook()
+                    ? "Use longer straps of a higher working load limit: the flatter they lie, the harder they pull."
+                    : "Use a strap of a higher working load limit.");
             PartsOff.remedies(standing).forEach(finding::remedy);
             return finding.say(Verdict.STOP, "More hangs in this strap than its tag allows.");
         }
@@ -123,26 +111,17 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
                 "Its tag allows what hangs in it. A load in straps is never more than tight: nobody goes beneath it.");
     }
 
-    private static double limit(GearFacts.Strap strap, double lean) {
-        return strap.ratedLoad().map(load -> Stated.mass(load).low()).orElse(0.0) * SlingModeFactor.factor(mode(strap), lean);
+    private static double limit(GearFacts.Strap strap, StrapPull pull) {
+        return strap.ratedLoad().map(load -> Stated.mass(load).low()).orElse(0.0) * pull.factor();
     }
 
-    /** Nobody writes down how far the two sides of a basket spread, so they are taken as spread, never as upright. */
-    private static SlingModeFactor.Mode mode(GearFacts.Strap strap) {
-        return switch (strap.mode()) {
-            case STRAIGHT -> SlingModeFactor.Mode.STRAIGHT;
-            case CHOKED -> SlingModeFactor.Mode.CHOKED;
-            case BASKET -> SlingModeFactor.Mode.BASKET;
-        };
-    }
-
-    private static List<Remedy> others(GearFacts.Strap strap, double lean, double carried, Standing standing, Set<String> used,
-            Reader reader) {
+    private static List<Remedy> others(GearFacts.Strap strap, StrapPull pull, Standing standing, Set<String> used, Reader reader) {
         List<Remedy> remedies = new ArrayList<>();
         for (String id : reader.read(new IdsKey<>(GearFacts.Strap.class))) {
             reader.read(new FactKey<>(GearFacts.Strap.class, id))
                     .filter(other -> !used.contains(id) && !other.examination().overdue(reader.read(new TodayKey())))
-                    .map(other -> other.slung(strap.mode())).filter(other -> carried <= limit(other, lean))
+                    .filter(other -> other.legs().orElse(1) == strap.legs().orElse(1))
+                    .map(other -> other.slung(strap.mode())).filter(other -> pull.carried() <= limit(other, pull))
                     .ifPresent(other -> remedies.add(Remedy.trial("Use " + other.name() + " here, slung the same way.", "strap",
                             Trial.records(Swap.contacts(standing, contact -> contact.carrierId().filter(strap.id()::equals).isPresent(),
                                     contact -> contact.withCarrier(id), other), strap.id()))));

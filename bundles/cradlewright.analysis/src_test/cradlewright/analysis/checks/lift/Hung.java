@@ -24,6 +24,29 @@ final class Hung {
         return new GearFacts.Strap(id, id, SupportShop.examined(), limit, Optional.empty(), mode, Optional.empty(), OptionalInt.empty());
     }
 
+    /** Returns a strap of that length, m. */
+    static GearFacts.Strap strap(String id, double limit, Value length, OptionalInt legs) {
+        return new GearFacts.Strap(id, id, SupportShop.examined(), Optional.of(SupportShop.measured(limit)), Optional.of(length),
+                GearFacts.Mode.STRAIGHT, Optional.empty(), legs);
+    }
+
+    static GearFacts.Hoist hoist() {
+        return new GearFacts.Hoist("hoist", "hoist", SupportShop.examined(), Optional.of(SupportShop.measured(2000)), List.of());
+    }
+
+    /** Returns places 1 m up with a strap each, just so long that they meet in a hook at that height above the places. */
+    static SupportShop onHook(double kilograms, double limit, double hookX, double height, double[][] places) {
+        SupportShop shop = new SupportShop(CarrierKind.STRAPS).weighs(kilograms, 0).balance(hookX, 0, 0.5, 0).has(hoist());
+        for (int i = 0; i < places.length; i++) {
+            String id = String.valueOf((char) ('A' + i));
+            double x = places[i][0] - hookX;
+            double length = Math.sqrt(x * x + places[i][1] * places[i][1] + height * height);
+            shop.support(id, places[i][0], places[i][1], 1).on("strap-" + id);
+            shop.has(strap("strap-" + id, limit, SupportShop.measured(length), OptionalInt.empty()));
+        }
+        return shop;
+    }
+
     static SupportShop inStraps(double kilograms, double limit, GearFacts.Mode mode) {
         SupportShop shop = new SupportShop(CarrierKind.STRAPS).weighs(kilograms, 0);
         places(shop, "strap-");

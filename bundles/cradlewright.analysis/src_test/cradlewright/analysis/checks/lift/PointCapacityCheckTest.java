@@ -10,6 +10,7 @@ import cradlewright.analysis.facts.GearFacts;
 import cradlewright.analysis.testshop.SupportShop;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** The lift point C carries half of 800 kg: 3922.66 N. */
@@ -72,5 +73,28 @@ class PointCapacityCheckTest {
         shop.support("B", -1, 0.5, 1).on("strap-B");
         shop.support("C", 1, 0, 1).on("strap-C").atLiftPoint().takes(9000, Basis.WORKING_LOAD_LIMIT);
         assertEquals(Verdict.CANT_SAY, shop.ask(new PointCapacityCheck()).get(0).verdict());
+    }
+
+    /** 9 kN below a hook 1.6 m above three points: 4.356005 kN in the rear leg (equilibrium of three forces, by a matrix package). */
+    @Test
+    void thePullAlongALeaningStrapCounts() {
+        assertEquals(Verdict.TIGHT, leaning(4400).verdict());
+        assertEquals(4356.005, leaning(4400).demand().orElseThrow().si(), 1e-3);
+        assertEquals(Verdict.STOP, leaning(4300).verdict());
+    }
+
+    private static Finding leaning(double capacity) {
+        SupportShop shop = new SupportShop(CarrierKind.STRAPS).weighs(9000 / Hung.G, 0).balance(0.4 / 3, 0, 0.5, 0).has(Hung.hoist());
+        double[][] places = {{0.9, -0.5}, {0.9, 0.5}, {-1.1, 0}};
+        for (int i = 0; i < 3; i++) {
+            String id = "ABC".substring(i, i + 1);
+            double aside = Math.hypot(places[i][0] - 0.4 / 3, places[i][1]);
+            shop.has(Hung.strap("strap-" + id, 1000, SupportShop.measured(Math.hypot(aside, 1.6)), OptionalInt.empty()));
+            SupportShop.Place place = shop.support(id, places[i][0], places[i][1], 1).on("strap-" + id);
+            if (i == 2) {
+                place.atLiftPoint().takes(capacity, Basis.WORKING_LOAD_LIMIT);
+            }
+        }
+        return shop.ask(new PointCapacityCheck()).get(0);
     }
 }
