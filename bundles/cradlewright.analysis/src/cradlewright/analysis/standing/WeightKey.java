@@ -7,6 +7,7 @@ import cradlewright.analysis.facts.Fact;
 import cradlewright.analysis.facts.PartFacts;
 import cradlewright.analysis.facts.PieceFacts;
 import cradlewright.analysis.facts.Spot;
+import cradlewright.analysis.facts.StageFacts;
 import cradlewright.analysis.facts.TemporaryLoadFacts;
 import cradlewright.analysis.facts.Value;
 import cradlewright.mechanics.geometry.Vec3;
@@ -36,22 +37,26 @@ public record WeightKey(String carId, String visitId) implements Key<Weight> {
 
     /** Weighs one standing. */
     static Weight of(Standing standing) {
+        return of(standing.car(), standing.stage(), standing.setup().pieceIds());
+    }
+
+    /** Weighs what is on in a stage of some pieces, and its temporary loads. */
+    static Weight of(CarFacts car, StageFacts stage, List<String> pieceIds) {
         Tally tally = new Tally();
-        Set<String> on = new HashSet<>(standing.stage().partIds());
-        CarFacts car = standing.car();
+        Set<String> on = new HashSet<>(stage.partIds());
         for (PieceFacts piece : car.pieces()) {
-            if (standing.setup().pieceIds().contains(piece.id())) {
+            if (pieceIds.contains(piece.id())) {
                 piece.parts().stream().filter(part -> on.contains(part.id())).forEach(tally::add);
             }
         }
         for (TemporaryLoadFacts load : car.temporaryLoads()) {
-            if (standing.stage().loadIds().contains(load.id())) {
+            if (stage.loadIds().contains(load.id())) {
                 tally.add(load.name(), load.mass(), load.position());
             }
         }
-        tally.absent("a piece that is carried but not in the file", standing.setup().pieceIds(), car.pieces().stream());
-        tally.absent("a part that is on but not in the file", standing.stage().partIds(), car.parts());
-        tally.absent("a load that is on but not in the file", standing.stage().loadIds(), car.temporaryLoads().stream());
+        tally.absent("a piece that is carried but not in the file", pieceIds, car.pieces().stream());
+        tally.absent("a part that is on but not in the file", stage.partIds(), car.parts());
+        tally.absent("a load that is on but not in the file", stage.loadIds(), car.temporaryLoads().stream());
         return new Weight(tally.known, tally.missing, tally.guessedMass, tally.guessed);
     }
 
