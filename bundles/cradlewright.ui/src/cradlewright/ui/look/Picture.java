@@ -65,6 +65,10 @@ public enum Picture {
     STOCK,
     /** Take back what was done. */
     UNDO,
+    /** A tick: it is on. */
+    TICKED,
+    /** An empty box: it is off. */
+    UNTICKED,
     /** A visit. */
     VISIT,
     /** A zone that will be cut. */

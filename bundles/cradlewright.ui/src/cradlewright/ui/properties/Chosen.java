@@ -26,7 +26,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.osgi.util.NLS;
 
 /** The things of a shop that are selected together: what they have in common, and changes of all of them at once. */
-final class Chosen {
+public final class Chosen {
 
     private static final Set<EStructuralFeature> HIDDEN = Set.of(BasePackage.Literals.IDENTIFIED__ID,
             BasePackage.Literals.FILE_ROOT__SCHEMA, BasePackage.Literals.FILE_ROOT__DRAFT);
@@ -43,7 +43,7 @@ final class Chosen {
      * @param objects one or more
      * @param habits of the one who looks at them
      */
-    Chosen(ShopFolder shop, List<EObject> objects, Habits habits) {
+    public Chosen(ShopFolder shop, List<? extends EObject> objects, Habits habits) {
         this.shop = shop;
         this.objects = List.copyOf(objects);
         this.habits = habits;
@@ -89,7 +89,8 @@ final class Chosen {
                 .filter(file -> file.state() != ShopFile.State.WRITABLE).findFirst();
     }
 
-    boolean editable() {
+    /** Tells whether they may be changed: they lie in files that may be written, and are no readings or signatures. */
+    public boolean editable() {
         return !neverEdited() && closedFile().isEmpty() && objects.stream().allMatch(each -> shop.fileOf(each).isPresent());
     }
 
@@ -108,7 +109,7 @@ final class Chosen {
      * @param edit gives the new value for an old one; null is not known
      * @param remark how it was understood
      */
-    Reply change(EStructuralFeature feature, UnaryOperator<Object> edit, String remark) {
+    public Reply change(EStructuralFeature feature, UnaryOperator<Object> edit, String remark) {
         Map<EObject, Object> values = new IdentityHashMap<>();
         List<EObject> changed = new ArrayList<>();
         for (EObject object : objects) {

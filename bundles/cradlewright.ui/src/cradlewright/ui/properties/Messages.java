@@ -37,7 +37,10 @@ final class Messages extends NLS {
     public static String Page_reads;
     public static String Page_refused;
     public static String Page_several;
+    public static String Page_stillKnown;
+    public static String Place_cleared;
     public static String Place_how;
+    public static String Place_noneYet;
     public static String Place_what;
     public static String Place_words;
     public static String Section_DEPENDS;

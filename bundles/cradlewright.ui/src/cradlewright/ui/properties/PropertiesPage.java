@@ -14,7 +14,6 @@ import cradlewright.ui.words.ReaderUnits;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -123,7 +122,7 @@ public final class PropertiesPage extends Page implements IPropertySheetPage, De
     }
 
     private Chosen chosen(WorkingShop open) {
-        return new Chosen(open.folder(), objects, new Habits(ReaderUnits.current(), Locale.getDefault(Locale.Category.FORMAT)));
+        return new Chosen(open.folder(), objects, Habits.current());
     }
 
     private String headerWords() {

@@ -9,15 +9,22 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.osgi.util.NLS;
 
 /** A quantity or a position: value, give or take and source beside each other, each of which can be edited for itself. */
-final class QuantityRow extends Row {
+public final class QuantityRow extends Row {
 
     private final QuantityTyping typing;
 
-    QuantityRow(Chosen chosen, EStructuralFeature feature) {
+    /**
+     * Makes the row.
+     *
+     * @param feature holds a quantity or a position
+     */
+    public QuantityRow(Chosen chosen, EStructuralFeature feature) {
         super(chosen, feature);
         this.typing = Typing.quantity(feature, chosen.habits());
     }
@@ -28,17 +35,17 @@ final class QuantityRow extends Row {
     }
 
     /** Returns the value with its unit; empty when it is not known or when they differ. */
-    String value() {
+    public String value() {
         return shared(known -> known.show(habits())).orElse("");
     }
 
     /** Returns the give or take with its unit; empty when none was given or when they differ. */
-    String giveOrTake() {
+    public String giveOrTake() {
         return shared(this::giveOrTake).orElse("");
     }
 
     /** Returns the give or take that the source alone tells; empty when one was given, or when the source tells none. */
-    String usual() {
+    public String usual() {
         return shared(known -> known.giveOrTake().isPresent() || known.usual().isEmpty() ? ""
                 : habits().showDifference(known.usual().getAsDouble(), known.dimension())).orElse("");
     }
@@ -50,12 +57,32 @@ final class QuantityRow extends Row {
     }
 
     /** Returns the source that all of them have; nothing when they differ or the value is not known. */
-    Optional<Source> source() {
+    public Optional<Source> source() {
         return shared(Known::source);
     }
 
+    /** Returns the give or take of one thing as a number, the usual one where none was given; null when it has none. */
+    public Double knownSize() {
+        return knowns().get(0).map(known -> known.giveOrTake().isPresent() ? known.giveOrTake() : known.usual())
+                .filter(OptionalDouble::isPresent).map(OptionalDouble::getAsDouble).orElse(null);
+    }
+
+    /**
+     * Reads a value as it is typed, perhaps with how well it is known: {@code 285 kg +- 8, weighed}.
+     *
+     * @throws QuantityFormatException when the words cannot be understood in one way
+     */
+    public static Object read(EStructuralFeature feature, Habits habits, String text) {
+        return Typing.quantity(feature, habits).read(Phrase.of(text)).raw();
+    }
+
+    /** Writes a value as it could be typed; the inverse of {@link #read}. */
+    public static String write(Object value, Habits habits) {
+        return Phrase.write(Known.of(value), habits);
+    }
+
     /** Tells whether any of them has a value, so that there is something to know more or less well. */
-    boolean anyKnown() {
+    public boolean anyKnown() {
         return knowns().stream().anyMatch(Optional::isPresent);
     }
 
@@ -78,7 +105,7 @@ final class QuantityRow extends Row {
     }
 
     /** Judges what is being typed for the value, perhaps with how well it is known: {@code 285 kg +- 8, weighed}; nothing is not known. */
-    Reply typeValue(String text) {
+    public Reply typeValue(String text) {
         if (text.equals(value())) {
             return Reply.nothing();
         }
@@ -89,9 +116,25 @@ final class QuantityRow extends Row {
             Phrase phrase = Phrase.of(text);
             Known fresh = typing.read(phrase);
             String shown = Phrase.write(fresh, habits());
-            String remark = shown.equals(text.strip()) ? "" : NLS.bind(Messages.Page_reads, text.strip(), shown);
+            String understood = shown.equals(text.strip()) ? "" : NLS.bind(Messages.Page_reads, text.strip(), shown);
+            String remark = Stream.of(understood, stillKnown(phrase)).filter(words -> !words.isEmpty()).collect(Collectors.joining(". "));
             return chosen().change(feature(), old -> old == null ? fresh.raw() : take(Known.of(old), fresh), remark);
         });
+    }
+
+    private String stillKnown(Phrase phrase) {
+        return phrase.source().isPresent() ? "" : stillKnown(phrase.giveOrTake().isPresent());
+    }
+
+    /** Says how a new value counts as known, so that nobody keeps "weighed" for what was not weighed anew without seeing it. */
+    String stillKnown() {
+        return stillKnown(false);
+    }
+
+    private String stillKnown(boolean giveOrTakeSaid) {
+        Optional<Source> kept = source().filter(before -> before != Source.UNSTATED);
+        String size = giveOrTakeSaid || giveOrTake().isEmpty() ? "" : " ± " + giveOrTake();
+        return kept.map(before -> NLS.bind(Messages.Page_stillKnown, before.word() + size)).orElse("");
     }
 
     /** How well it is known stays as it was where nothing was said about it. */
@@ -102,7 +145,7 @@ final class QuantityRow extends Row {
     }
 
     /** Judges what is being typed for the give or take; nothing typed is none given. */
-    Reply typeGiveOrTake(String text) {
+    public Reply typeGiveOrTake(String text) {
         if (text.equals(giveOrTake())) {
             return Reply.nothing();
         }
@@ -121,7 +164,7 @@ final class QuantityRow extends Row {
     }
 
     /** Gives all values that are known another source. */
-    Reply choose(Source source) {
+    public Reply choose(Source source) {
         return chosen().change(feature(), each(known -> known.with(known.uncertainty(), source)), "");
     }
 

@@ -10,17 +10,20 @@ import java.util.Optional;
  * @param trouble what is wrong with it and how to write it; empty when nothing is
  * @param remark what else there is to say, such as how the words were understood; may be empty
  */
-record Reply(Optional<ShopChange> change, String trouble, String remark) {
+public record Reply(Optional<ShopChange> change, String trouble, String remark) {
 
-    static Reply refused(String trouble) {
+    /** Says that nothing is done, and why. */
+    public static Reply refused(String trouble) {
         return new Reply(Optional.empty(), trouble, "");
     }
 
-    static Reply nothing() {
+    /** Says that there is nothing to do. */
+    public static Reply nothing() {
         return new Reply(Optional.empty(), "", "");
     }
 
-    boolean isRefused() {
+    /** Tells whether nothing is done because something is wrong. */
+    public boolean isRefused() {
         return !trouble.isEmpty();
     }
 }

@@ -29,6 +29,6 @@ final class Rows {
         }
         boolean quantity = held == Measured.class || held == Position.class;
         return quantity && !feature.isMany() ? new QuantityRow(chosen, feature)
-                : new TypedRow(chosen, feature, Typing.of(feature, chosen.habits()));
+                : new TypedRow(chosen, feature);
     }
 }

@@ -4,22 +4,23 @@ import cradlewright.quantity.QuantityFormatException;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** A detail that is written as text: words, whole numbers, days, directions, and several values after one another. */
-final class TypedRow extends Row {
+public final class TypedRow extends Row {
 
     private final Typing typing;
 
-    TypedRow(Chosen chosen, EStructuralFeature feature, Typing typing) {
+    /** Makes the row. */
+    public TypedRow(Chosen chosen, EStructuralFeature feature) {
         super(chosen, feature);
-        this.typing = typing;
+        this.typing = Typing.of(feature, chosen.habits());
     }
 
     /** Returns what is known; empty when nothing is, or when they differ. */
-    String text() {
+    public String text() {
         return chosen().shared(feature()).map(typing::write).orElse("");
     }
 
     /** Judges what is being typed; nothing typed is not known. */
-    Reply type(String text) {
+    public Reply type(String text) {
         if (text.equals(text())) {
             return Reply.nothing();
         }

@@ -10,6 +10,7 @@ import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.ide.IDE;
+import org.eclipse.ui.part.FileEditorInput;
 
 /** Opens the editors of files of the open shop. */
 public final class ShopEditors {
@@ -35,7 +36,8 @@ public final class ShopEditors {
         String why;
         try {
             if (resource.exists()) {
-                return IDE.openEditor(page, resource);
+                return page.openEditor(new FileEditorInput(resource), IDE.getEditorDescriptor(resource, true, false).getId(), true,
+                        IWorkbenchPage.MATCH_INPUT | IWorkbenchPage.MATCH_ID);
             }
             why = NLS.bind(Messages.Open_notOnDisk, file.path());
         } catch (PartInitException e) {

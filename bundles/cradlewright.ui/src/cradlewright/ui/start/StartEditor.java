@@ -8,6 +8,7 @@ import cradlewright.model.edit.ShopEvent;
 import cradlewright.report.sheet.CarSheet;
 import cradlewright.ui.sheet.SheetPane;
 import cradlewright.ui.shop.Answer;
+import cradlewright.ui.shop.ChosenCar;
 import cradlewright.ui.shop.OpenShopListener;
 import cradlewright.ui.shop.Question;
 import cradlewright.ui.shop.ShopEditors;
@@ -19,6 +20,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
@@ -36,10 +38,12 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.menus.CommandContributionItem;
+import org.eclipse.ui.menus.CommandContributionItemParameter;
 import org.eclipse.ui.part.EditorPart;
 
 /** The start page: one line a car, one for each dolly and each piece of lifting gear; laid out for manager or technician. */
-public final class StartEditor extends EditorPart implements OpenShopListener, WorkingShopListener {
+public final class StartEditor extends EditorPart implements OpenShopListener, WorkingShopListener, ChosenCar {
 
     /** Its id. */
     public static final String ID = "cradlewright.ui.start";
@@ -141,6 +145,7 @@ public final class StartEditor extends EditorPart implements OpenShopListener, W
         halves.setWeights(5, 4);
         cars = Optional.of(top);
         openOnDoubleClick(top.viewer());
+        offerPartsList(top.viewer());
         top.viewer().addSelectionChangedListener(event -> tellAbout());
         body.layout();
     }
@@ -160,6 +165,18 @@ public final class StartEditor extends EditorPart implements OpenShopListener, W
         viewer.addOpenListener(event -> Optional.ofNullable(viewer.getStructuredSelection().getFirstElement())
                 .filter(StartRow.class::isInstance).map(StartRow.class::cast)
                 .ifPresent(row -> ShopEditors.open(getSite().getPage(), row.id())));
+    }
+
+    private void offerPartsList(TableViewer viewer) {
+        MenuManager menu = new MenuManager();
+        menu.add(new CommandContributionItem(new CommandContributionItemParameter(getSite(), null, "cradlewright.ui.openParts",
+                CommandContributionItem.STYLE_PUSH)));
+        viewer.getControl().setMenu(menu.createContextMenu(viewer.getControl()));
+    }
+
+    @Override
+    public Optional<String> chosenCar() {
+        return cars.flatMap(RowTable::selected).map(CarRow::id);
     }
 
     private void show(Optional<WorkingShop> shown) {
