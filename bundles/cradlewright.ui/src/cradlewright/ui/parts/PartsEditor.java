@@ -157,7 +157,8 @@ public final class PartsEditor extends EditorPart implements ISaveablesSource, S
 
     private void read() {
         Car car = (Car) file.root().orElseThrow();
-        where = shop.snapshot().find(CarFacts.class, car.getId()).map(facts -> WhereNow.of(facts, shop.snapshot().today())).orElse(Map.of());
+        Optional<CarFacts> facts = shop.snapshot().find(CarFacts.class, car.getId());
+        where = facts.map(found -> WhereNow.of(found, shop.snapshot().today())).orElse(Map.of());
         table = new PartsTable(shop.folder(), car, Habits.current(), thing -> where.getOrDefault(((Identified) thing).getId(), ""));
     }
 

@@ -5,8 +5,8 @@ import java.util.List;
 import org.eclipse.osgi.util.NLS;
 
 /**
- * Takes text from a spreadsheet apart: cells with tabs between them, else with semicolons; cells in double quotes may hold either, line ends
- * and doubled quotes. A quote that is never closed is only a sign of its cell.
+ * Takes text from a spreadsheet apart: cells with tabs between them, else with semicolons; cells in double quotes may hold either, line
+ * ends and doubled quotes. A quote that is never closed is only a sign of its cell.
  *
  * @param rows the rows that are not empty, all of the same length
  * @param trouble why nothing is taken; empty when something is

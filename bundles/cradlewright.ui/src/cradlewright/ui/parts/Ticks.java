@@ -55,7 +55,8 @@ final class Ticks {
 
     /** Returns the names of the visits of a day at which a car stands in a stage. */
     static List<String> standing(CarFacts car, String stageId, LocalDate day) {
-        return car.visitsOn(day).stream().filter(visit -> visit.stageId().filter(stageId::equals).isPresent()).map(VisitFacts::name).toList();
+        return car.visitsOn(day).stream().filter(visit -> visit.stageId().filter(stageId::equals).isPresent()).map(VisitFacts::name)
+                .toList();
     }
 
     /** Returns the names of the other visits that have a stage, too: a tick is for all of them. */
