@@ -29,8 +29,14 @@ final class SignVerb implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "HOLDPOINT", description = "id, name or piece of the name of the hold point")
     private String holdPoint;
 
-    @Option(names = "--by", required = true, paramLabel = "NAME", description = "who has looked and signs")
+    @Option(names = "--by", required = true, paramLabel = "NAME",
+            description = "who has looked and signs: one of the people of the shop, as the file of jobs names them")
     private String by;
+
+    @Option(names = "--visitor", paramLabel = "WHO",
+            description = "who this is and why, for a name that is none of the shop's, such as an inspector; written down with the "
+                    + "signature")
+    private String visitor;
 
     @Option(names = "--visit", paramLabel = "NAME",
             description = "which visit of the car is signed for, by its id or a piece of its name; without it the visit in which the work "
@@ -45,7 +51,7 @@ final class SignVerb implements Callable<Integer> {
     public Integer call() {
         Signing signing = new Signing(shop, Clock.systemDefaultZone(), spec.commandLine().getErr());
         Signing.Wanted wanted = signing.find(holdPoint, visit);
-        spec.commandLine().getOut().print(signing.sign(wanted, new Signing.Signature(by, although, version())));
+        spec.commandLine().getOut().print(signing.sign(wanted, new Signing.Signature(by, visitor, although, version())));
         return ExitCode.HELD;
     }
 

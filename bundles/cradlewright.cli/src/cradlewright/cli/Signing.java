@@ -48,10 +48,11 @@ final class Signing {
      * Somebody's name.
      *
      * @param by who signs
+     * @param visitor who that is, when it is none of the people of the shop; null when nobody said
      * @param although why, although a check says STOP or CAN'T SAY; null when nobody said
      * @param version of the program
      */
-    record Signature(String by, String although, String version) {
+    record Signature(String by, String visitor, String although, String version) {
     }
 
     private final ShopFolder folder;
@@ -98,7 +99,7 @@ final class Signing {
 
     /** Signs and returns what to tell; throws BadInputException when it is not signed. */
     String sign(Wanted wanted, Signature signature) {
-        String by = named(signature.by());
+        String by = named(signature);
         ShopAnswers answers = answers(wanted);
         if (answers.findings().isEmpty()) {
             throw new BadInputException("not signed, because no check has an answer about " + wanted.visit().name()
@@ -120,8 +121,17 @@ final class Signing {
         signOff.setDigest(digest);
         signOff.setVisit(object(Visit.class, wanted.visit().id()));
         signOff.setProgramVersion(signature.version());
-        signOff.setFindingsText(findingsText(answers, signature.although()));
+        signOff.setFindingsText(findingsText(answers, signature));
         return save(wanted, point, signOff, file, writer);
+    }
+
+    private List<String> people() {
+        return engine.snapshot().all(PersonFacts.class).stream().map(PersonFacts::name).toList();
+    }
+
+    /** Returns what was said of somebody who is none of the people of the shop. */
+    private static Optional<String> visitor(Signature signature) {
+        return Optional.ofNullable(signature.visitor()).map(String::strip).filter(who -> !who.isEmpty());
     }
 
     private String save(Wanted wanted, HoldPoint point, SignOff signOff, ShopFile file, ShopWriter writer) {
@@ -150,15 +160,16 @@ final class Signing {
                 + Lines.wrap("  saved      ", outcome.message());
     }
 
-    private String named(String by) {
-        String name = by.strip();
+    private String named(Signature signature) {
+        String name = signature.by().strip();
         if (name.isEmpty()) {
             throw new BadInputException("--by is empty: write the name of whoever has looked at the car");
         }
-        List<String> people = engine.snapshot().all(PersonFacts.class).stream().map(PersonFacts::name).toList();
-        if (!people.isEmpty() && !people.contains(name)) {
-            err.println("note: " + name + " is not among the people of the shop (" + String.join(", ", people) + ")"
-                    + Near.hint(name, people));
+        List<String> people = people();
+        if (visitor(signature).isEmpty() && !people.isEmpty() && !people.contains(name)) {
+            throw new BadInputException("not signed, because " + name + " is not among the people of the shop ("
+                    + String.join(", ", people) + ")" + Near.hint(name, people) + "; write the name as it stands there, add a <people> with"
+                    + " this name to the file of jobs, or say with --visitor who this is");
         }
         return name;
     }
@@ -175,7 +186,7 @@ final class Signing {
         return answers.worst().compareTo(Verdict.CANT_SAY) >= 0;
     }
 
-    private static String findingsText(ShopAnswers answers, String although) {
+    private static String findingsText(ShopAnswers answers, Signature signature) {
         StringBuilder text = new StringBuilder(answers.worst().word());
         for (Verdict verdict : List.of(Verdict.STOP, Verdict.CANT_SAY, Verdict.TIGHT, Verdict.HOLDS)) {
             text.append(verdict == Verdict.STOP ? ": " : ", ").append(answers.counts().getOrDefault(verdict, 0L)).append(' ')
@@ -183,8 +194,9 @@ final class Signing {
         }
         if (against(answers)) {
             text.append(". Signed although ").append(answers.worst() == Verdict.STOP ? "it stops" : "not all can be said")
-                    .append(", because: ").append(although.strip());
+                    .append(", because: ").append(signature.although().strip());
         }
+        visitor(signature).ifPresent(who -> text.append(". Signed by a visitor: ").append(who));
         told(text, "What stops", Verdict.STOP, answers);
         told(text, "What cannot be said", Verdict.CANT_SAY, answers);
         return text.toString();

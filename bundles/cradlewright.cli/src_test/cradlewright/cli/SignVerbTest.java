@@ -203,12 +203,22 @@ class SignVerbTest {
     }
 
     @Test
-    void tellsWhenTheNameIsNoneOfTheShopAndWhenTheFileWasLaidOutByHand() throws IOException {
+    void tellsWhenTheFileWasLaidOutByHand() throws IOException {
         Files.writeString(jobs, UNSIGNED.replace("\n      name=\"red coupe: sill\"", " name=\"red coupe: sill\""));
-        Run run = sign("sill", "--by", "An inspector");
+        Run run = sign("sill", "--by", "Hanna");
         assertEquals(0, run.code());
-        assertTrue(run.err().contains("note: An inspector is not among the people of the shop (Hanna)"), run.err());
         assertTrue(run.err().contains("note: jobs.cwjobs was laid out by hand"), run.err());
+    }
+
+    @Test
+    void refusesANameThatIsNoneOfTheShopUnlessItIsAVisitors() throws IOException {
+        assertTrue(refused("sill", "--by", "Hana").err().contains("not signed, because Hana is not among the people of the shop (Hanna), did "
+                + "you mean \"Hanna\"?; write the name as it stands there, add a <people> with this name to the file of jobs, or say with "
+                + "--visitor who this is"));
+        assertTrue(refused("sill", "--by", "An inspector", "--visitor", " ").err().contains("is not among the people of the shop"));
+        Run run = sign("sill", "--by", "An inspector", "--visitor", "sent by the insurer");
+        assertEquals(0, run.code(), run.err());
+        assertTrue(Files.readString(jobs).contains("Signed by a visitor: sent by the insurer"));
     }
 
     @Test
@@ -218,7 +228,7 @@ class SignVerbTest {
         Files.writeString(jobs, changed);
         Signing.Wanted wanted = signing.find("sill", null);
         BadInputException refusal = assertThrows(BadInputException.class,
-                () -> signing.sign(wanted, new Signing.Signature("Hanna", null, "0")));
+                () -> signing.sign(wanted, new Signing.Signature("Hanna", null, null, "0")));
         assertTrue(refusal.getMessage().contains("not signed: jobs.cwjobs was changed by somebody else"), refusal.getMessage());
         assertEquals(changed, Files.readString(jobs));
     }
@@ -229,7 +239,7 @@ class SignVerbTest {
         Files.writeString(shop, Files.readString(shop).replace("name=\"Shed\"", "name=\"Shed\" zone=\"Asia/Tokyo\""));
         Clock clock = Clock.fixed(Instant.parse("2026-03-31T20:15:30Z"), ZoneId.of("Europe/Paris"));
         Signing signing = new Signing(folder, clock, new PrintWriter(new StringWriter()));
-        assertTrue(signing.sign(signing.find("sill", null), new Signing.Signature("Hanna", null, "0")).contains("2026-04-01 05:15"));
+        assertTrue(signing.sign(signing.find("sill", null), new Signing.Signature("Hanna", null, null, "0")).contains("2026-04-01 05:15"));
     }
 
     private Run refused(Object... arguments) throws IOException {

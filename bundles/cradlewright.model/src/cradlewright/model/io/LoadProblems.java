@@ -6,10 +6,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.eclipse.emf.common.util.Enumerator;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EClassifier;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EPackage;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.xmi.ClassNotFoundException;
 import org.eclipse.emf.ecore.xmi.FeatureNotFoundException;
 import org.eclipse.emf.ecore.xmi.IllegalValueException;
 import org.eclipse.emf.ecore.xmi.UnresolvedReferenceException;
@@ -18,6 +22,7 @@ import org.eclipse.emf.ecore.xmi.UnresolvedReferenceException;
 final class LoadProblems {
 
     private static final int MOST_LISTED = 200;
+    private static final int MOST_NEAR = 3;
 
     private final ShopFile file;
     private final NearObjects near;
@@ -51,6 +56,8 @@ final class LoadProblems {
             unresolved(e);
         } else if (error instanceof FeatureNotFoundException e) {
             unknown(e);
+        } else if (error instanceof ClassNotFoundException e) {
+            sort(e);
         } else {
             problems.add(ReadProblem.of(file.path(), error.getLine(), error.getMessage(),
                     "correct the spelling, or delete the element", severity()));
@@ -115,6 +122,21 @@ final class LoadProblems {
             problems.add(new ReadProblem(file.path(), line, Words.id(e.getObject()), Words.name(e.getObject()), what, mend,
                     severity(), ""));
         }
+    }
+
+    /** An element of which several sorts may stand there says by xsi:type which one it is. */
+    private void sort(ClassNotFoundException e) {
+        EPackage where = e.getFactory().getEPackage();
+        EClassifier wanted = where.getEClassifier(e.getName());
+        List<EClass> sorts = where.getEClassifiers().stream().filter(EClass.class::isInstance).map(EClass.class::cast)
+                .filter(sort -> !sort.isAbstract() && (!(wanted instanceof EClass all) || all.isSuperTypeOf(sort))).toList();
+        List<String> near = NearNames.of(e.getName(), sorts.stream().map(EClass::getName).toList(), MOST_NEAR);
+        List<String> named = wanted != null || near.isEmpty() ? sorts.stream().map(EClass::getName).toList() : near;
+        String what = wanted == null ? "there is no sort " + Words.quote(e.getName())
+                : "nothing says what sort of " + Words.of(wanted) + " this is";
+        String mend = severity() == Severity.WARNING ? "nothing to do: it stays in the file" : "write " + named.stream()
+                .map(name -> "xsi:type=\"" + where.getNsPrefix() + ":" + name + "\"").collect(Collectors.joining(" or ")) + " into it";
+        problems.add(ReadProblem.of(file.path(), e.getLine(), what, mend, severity()));
     }
 
     /** What a newer file holds beyond this program is no mistake of the file. */

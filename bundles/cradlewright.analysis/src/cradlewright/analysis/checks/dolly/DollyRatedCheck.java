@@ -8,6 +8,7 @@ import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.InUseElsewhereKey;
 import cradlewright.analysis.checks.Stated;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Engine.FactKey;
@@ -23,6 +24,7 @@ import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Does the plate of a bought dolly allow what stands on it? */
 public final class DollyRatedCheck extends VisitCheck {
@@ -65,16 +67,18 @@ public final class DollyRatedCheck extends VisitCheck {
         double margin = settings(reader).tightMargin();
         Verdict verdict = Verdict.of(high, rated.low(), margin);
         if (verdict == Verdict.STOP) {
-            another(dolly, high, margin, reader).ifPresent(finding::remedy);
+            another(dolly, high, margin, standing, reader).ifPresent(finding::remedy);
             finding.remedy(Remedy.advice("Take parts off before it goes on this dolly."));
         }
         return finding.say(verdict, verdict == Verdict.STOP ? "It carries more than its plate allows."
                 : "Its plate allows what it carries.");
     }
 
-    private static Optional<Remedy> another(DollyFacts dolly, double high, double margin, Reader reader) {
+    private static Optional<Remedy> another(DollyFacts dolly, double high, double margin, Standing standing, Reader reader) {
+        Set<String> elsewhere = InUseElsewhereKey.during(standing, reader);
         for (String id : reader.read(new IdsKey<>(DollyFacts.class))) {
-            Optional<DollyFacts> other = reader.read(new FactKey<>(DollyFacts.class, id)).filter(found -> !id.equals(dolly.id()));
+            Optional<DollyFacts> other = reader.read(new FactKey<>(DollyFacts.class, id))
+                    .filter(found -> !id.equals(dolly.id()) && !elsewhere.contains(id));
             Optional<Value> rated = other.flatMap(DollyFacts::ratedLoad);
             Verdict after = rated.map(value -> Verdict.of(high, Math.max(0, value.low()), margin)).orElse(Verdict.STOP);
             if (after == Verdict.HOLDS || after == Verdict.TIGHT) {

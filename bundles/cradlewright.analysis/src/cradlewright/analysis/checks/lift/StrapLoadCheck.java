@@ -9,6 +9,7 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.InUseElsewhereKey;
 import cradlewright.analysis.checks.LoadedVisitCheck;
 import cradlewright.analysis.checks.PartsOff;
 import cradlewright.analysis.checks.Stated;
@@ -117,9 +118,11 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
 
     private static List<Remedy> others(GearFacts.Strap strap, StrapPull pull, Standing standing, Set<String> used, Reader reader) {
         List<Remedy> remedies = new ArrayList<>();
+        Set<String> elsewhere = InUseElsewhereKey.during(standing, reader);
         for (String id : reader.read(new IdsKey<>(GearFacts.Strap.class))) {
             reader.read(new FactKey<>(GearFacts.Strap.class, id))
-                    .filter(other -> !used.contains(id) && !other.examination().overdue(reader.read(new TodayKey())))
+                    .filter(other -> !used.contains(id) && !elsewhere.contains(id)
+                            && !other.examination().overdue(reader.read(new TodayKey())))
                     .filter(other -> other.legs().orElse(1) == strap.legs().orElse(1))
                     .map(other -> other.slung(strap.mode())).filter(other -> pull.carried() <= limit(other, pull))
                     .ifPresent(other -> remedies.add(Remedy.trial("Use " + other.name() + " here, slung the same way.", "strap",

@@ -9,6 +9,7 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Trial;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
+import cradlewright.analysis.checks.InUseElsewhereKey;
 import cradlewright.analysis.checks.LoadedVisitCheck;
 import cradlewright.analysis.checks.Stated;
 import cradlewright.analysis.checks.Swap;
@@ -118,9 +119,10 @@ public final class StandLoadCheck extends LoadedVisitCheck {
 
     private static List<Remedy> others(GearFacts gear, double carried, Standing standing, Set<String> used, Reader reader) {
         List<Remedy> remedies = new ArrayList<>();
+        Set<String> elsewhere = InUseElsewhereKey.during(standing, reader);
         for (String id : reader.read(new IdsKey<>(GearFacts.Stand.class))) {
             reader.read(new FactKey<>(GearFacts.Stand.class, id))
-                    .filter(stand -> !used.contains(id) && stand.perPair().isPresent()
+                    .filter(stand -> !used.contains(id) && !elsewhere.contains(id) && stand.perPair().isPresent()
                             && !stand.examination().overdue(reader.read(new TodayKey()))
                             && verdict(stand, carried, settings(reader).tightMargin()).compareTo(Verdict.CANT_SAY) < 0)
                     .ifPresent(stand -> remedies.add(Remedy.trial("Use " + stand.name() + " here if its height fits.", "stand",

@@ -78,9 +78,9 @@ public final class ShimShortCheck extends VisitCheck {
         remedy(standing, gaps, shortest, low.get(shortest), tolerance, reader).ifPresentOrElse(finding::remedy,
                 () -> finding.remedy(Remedy.advice("Shim up " + support.name()
                         + " by what it is short of the plane of the others.")));
-        String fit = verdict == Verdict.STOP ? what + " twists more than is allowed even for storing."
-                : twist > tolerance.working() ? "fit for storing only, not for working or welding."
-                        : "fit for working, not for welding.";
+        String fit = verdict == Verdict.STOP ? what + " twists more than the shop allows even for storing."
+                : twist > tolerance.working() ? what + " may be stored so, but is twisted too much to work on or weld."
+                        : what + " may be worked on so, but is twisted too much to weld.";
         return finding.say(verdict, "The stack at " + support.name() + " is short: " + fit);
     }
 

@@ -6,12 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Remedy;
 import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.facts.ContactFacts;
 import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.facts.SetupFacts;
 import cradlewright.analysis.facts.Value;
+import cradlewright.analysis.facts.VisitFacts;
 import cradlewright.analysis.testshop.SupportShop;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.quantity.Source;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -58,6 +63,29 @@ class StrapLoadCheckTest {
         shop.has(Hung.strap("weak", Optional.of(SupportShop.measured(300)), GearFacts.Mode.STRAIGHT));
         shop.has(Hung.strap("strong", Optional.of(SupportShop.measured(1000)), GearFacts.Mode.CHOKED));
         assertEquals(List.of(Remedy.mends("Use strong here, slung the same way.", Verdict.TIGHT)), behind(shop).remedies());
+    }
+
+    @Test
+    void aStrapThatAnotherCarHangsInIsNotOffered() {
+        SupportShop shop = Hung.inStraps(800, 399, GearFacts.Mode.STRAIGHT);
+        shop.has(Hung.strap("strong", Optional.of(SupportShop.measured(1000)), GearFacts.Mode.STRAIGHT));
+        List<Remedy> taken = behind(shop.has(otherCar("strong", Optional.empty()))).remedies();
+        assertTrue(taken.stream().noneMatch(remedy -> remedy.words().contains("strong")), taken.toString());
+        // What the other car was done with yesterday is free.
+        List<Remedy> free = behind(shop.has(otherCar("strong", Optional.of(SupportShop.TODAY.minusDays(1))))).remedies();
+        assertEquals(List.of(Remedy.mends("Use strong here, slung the same way.", Verdict.TIGHT)), free);
+    }
+
+    private static CarFacts otherCar(String strap, Optional<LocalDate> to) {
+        ContactFacts contact = new ContactFacts("other-contact", "other", Optional.empty(), Optional.empty(), Optional.of(Vec3.ZERO),
+                Optional.of(strap), Optional.empty(), Vec3.UP, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty());
+        SetupFacts setup = new SetupFacts("other-setup", "setup", List.of(), CarrierKind.STRAPS, Optional.empty(), Optional.empty(),
+                Optional.empty(), Vec3.ZERO, 0, List.of(contact), Optional.empty(), SetupFacts.Weather.UNKNOWN);
+        VisitFacts visit = new VisitFacts("other-visit", "visit", Optional.empty(), Optional.of("other-setup"), Optional.empty(), to,
+                Optional.empty());
+        return new CarFacts("other-car", "other car", true, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), List.of(setup), List.of(visit), List.of());
     }
 
     @Test

@@ -42,13 +42,13 @@ class ShimShortCheckTest {
         assertEquals(Verdict.HOLDS, only(shop(0.0009)).verdict());
         Finding working = only(shop(0.0019));
         assertEquals(Verdict.TIGHT, working.verdict());
-        assertEquals("The stack at FL is short: fit for working, not for welding.", working.words());
+        assertEquals("The stack at FL is short: the shell may be worked on so, but is twisted too much to weld.", working.words());
         assertEquals(0.0019, working.demand().orElseThrow().si(), 1e-12);
         assertEquals(0.001, working.capacity().orElseThrow().si(), 1e-12, "the limit that it misses: welding");
         assertEquals(0.002, only(shop(0.0029)).capacity().orElseThrow().si(), 1e-12, "working");
         assertEquals(0.003, only(shop(0.0031)).capacity().orElseThrow().si(), 1e-12, "storing");
-        assertTrue(only(shop(0.0031)).words().endsWith("the shell twists more than is allowed even for storing."));
-        assertTrue(only(shop(0.0029)).words().contains("fit for storing only"));
+        assertTrue(only(shop(0.0031)).words().endsWith("the shell twists more than the shop allows even for storing."));
+        assertTrue(only(shop(0.0029)).words().contains("the shell may be stored so"));
         assertEquals(Verdict.TIGHT, only(shop(0.0029)).verdict());
         assertEquals(Verdict.STOP, only(shop(0.0031)).verdict());
     }
