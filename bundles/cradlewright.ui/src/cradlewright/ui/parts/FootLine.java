@@ -42,7 +42,8 @@ record FootLine(String name, String mass, String x, String y, String z, String m
 
     private static String text(double value, EstimatedBalance all, Quantity quantity, UnitSystem units) {
         Dimension dimension = quantity == Quantity.MASS ? Dimension.MASS : Dimension.LENGTH;
-        return NLS.bind(Messages.Foot_number, units.text(new Amount(value, dimension)),
-                units.text(new Amount(all.expanded(quantity), dimension)));
+        String number = units.text(new Amount(value, dimension));
+        String bare = number.substring(0, number.length() - units.unit(dimension).label().length()).strip();
+        return NLS.bind(Messages.Foot_number, bare, units.text(new Amount(all.expanded(quantity), dimension)));
     }
 }

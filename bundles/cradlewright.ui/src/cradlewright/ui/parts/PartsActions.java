@@ -254,6 +254,7 @@ final class PartsActions {
             }
         };
         action.setImageDescriptor(picture);
+        action.setToolTipText(words.replace("&", ""));
         action.setEnabled(enabled);
         return action;
     }

@@ -1,5 +1,6 @@
 package cradlewright.ui.parts;
 
+import cradlewright.model.vehicle.Part;
 import cradlewright.model.vehicle.Piece;
 import cradlewright.model.vehicle.Stage;
 import cradlewright.ui.look.Picture;
@@ -9,10 +10,13 @@ import cradlewright.ui.words.Nouns;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
@@ -46,14 +50,16 @@ final class PartsTree {
 
     private static final int NAME_WIDTH = 190;
     private static final int WORD_WIDTH = 105;
-    private static final int NUMBER_WIDTH = 78;
-    private static final int STAGE_WIDTH = 96;
+    private static final int NUMBER_WIDTH = 70;
+    private static final int GIVE_WIDTH = 104;
+    private static final int STAGE_WIDTH = 104;
 
     private final TreeViewer viewer;
     private final Supplier<PartsTable> table;
     private final PartsRows rows;
     private final Consumer<Reply> say;
     private final BiConsumer<Stage, EObject> tick;
+    private final Map<PartColumn, TreeColumn> columns = new EnumMap<>(PartColumn.class);
     private final List<TreeViewerColumn> stageColumns = new ArrayList<>();
     private final TreeViewerFocusCellManager focus;
     private List<Stage> stages = List.of();
@@ -116,14 +122,24 @@ final class PartsTree {
     }
 
     private void add(PartColumn column) {
-        TreeViewerColumn made = column(column == PartColumn.NAME ? NAME_WIDTH : column.numbers() ? NUMBER_WIDTH : WORD_WIDTH,
-                column.numbers() ? SWT.RIGHT : SWT.LEFT, (a, b) -> table.get().order(column).compare(a, b));
+        TreeViewerColumn made = column(width(column), column.numbers() ? SWT.RIGHT : SWT.LEFT,
+                (a, b) -> table.get().order(column).compare(a, b));
+        columns.put(column, made.getColumn());
         made.getColumn().setText(table.get().title(column));
         made.getColumn().setToolTipText(table.get().about(column));
         made.setLabelProvider(new Labels(column));
         if (column != PartColumn.PIECE && column != PartColumn.WHERE) {
             made.setEditingSupport(new CellTyping(viewer, table, column, say));
         }
+    }
+
+    private static int width(PartColumn column) {
+        return switch (column) {
+            case NAME -> NAME_WIDTH;
+            case GIVE, PLACE_GIVE -> GIVE_WIDTH;
+            case MASS, X, Y, Z -> NUMBER_WIDTH;
+            case SOURCE, PIECE, WHERE -> WORD_WIDTH;
+        };
     }
 
     private TreeViewerColumn column(int width, int align, Comparator<EObject> order) {
@@ -172,6 +188,15 @@ final class PartsTree {
             name(made.getColumn());
             stageColumns.add(made);
         }
+        bringForward();
+    }
+
+    /** The ticks stand behind what is known of the mass: they are what changes from day to day. */
+    private void bringForward() {
+        int fixed = PartColumn.values().length;
+        int before = PartColumn.SOURCE.ordinal() + 1;
+        IntStream order = IntStream.concat(IntStream.range(0, before), IntStream.range(fixed, fixed + stages.size()));
+        viewer.getTree().setColumnOrder(IntStream.concat(order, IntStream.range(before, fixed)).toArray());
     }
 
     private static void name(TreeColumn column) {
@@ -183,10 +208,7 @@ final class PartsTree {
     /** Shows what is there after an edit, or in other units. */
     void refresh() {
         stagesChanged();
-        TreeColumn[] columns = viewer.getTree().getColumns();
-        for (PartColumn column : PartColumn.values()) {
-            columns[column.ordinal()].setText(table.get().title(column));
-        }
+        columns.forEach((column, shown) -> shown.setText(table.get().title(column)));
         viewer.refresh();
     }
 
@@ -281,7 +303,14 @@ final class PartsTree {
             if (column != PartColumn.NAME) {
                 return null;
             }
-            return (row instanceof Piece || row == LoadsHeading.HERE ? Picture.PIECE : Picture.PART).image();
+            return picture(row).image();
+        }
+
+        private static Picture picture(Object row) {
+            if (row instanceof Part) {
+                return Picture.PART;
+            }
+            return row instanceof Piece ? Picture.PIECE : Picture.LOAD;
         }
 
         @Override

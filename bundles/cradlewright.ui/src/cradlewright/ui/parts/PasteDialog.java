@@ -7,7 +7,6 @@ import cradlewright.model.vehicle.Piece;
 import cradlewright.model.vehicle.Stage;
 import cradlewright.ui.look.Spoken;
 import cradlewright.ui.look.VerdictLook;
-import cradlewright.ui.properties.Habits;
 import cradlewright.ui.words.Nouns;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -46,6 +45,7 @@ final class PasteDialog extends Dialog {
     private static final int HEIGHT = 560;
     private static final int NARROW = 60;
     private static final int KIND = 90;
+    private static final int COLUMN = 150;
 
     private final ShopFile file;
     private final PartsTable table;
@@ -162,6 +162,7 @@ final class PasteDialog extends Dialog {
             String example = cells.rows().get(Math.min(1, cells.rows().size() - 1)).get(i);
             String name = NLS.bind(Messages.Paste_columnHint, NLS.bind(Messages.Paste_column, i + 1), example);
             combo.setToolTipText(name);
+            GridDataFactory.fillDefaults().hint(COLUMN, SWT.DEFAULT).applyTo(combo);
             Spoken.name(combo, name);
             combo.addListener(SWT.Selection, event -> {
                 meant.set(number, choices.get(combo.getSelectionIndex()));
@@ -260,8 +261,8 @@ final class PasteDialog extends Dialog {
     /** Plans anew with what is chosen now, and shows it. */
     private void again() {
         List<List<String>> rows = cells.rows().subList(header ? 1 : 0, cells.rows().size());
-        Habits habits = new Habits(table.habits().units(), sign.locale());
-        plan = new PastePlanner(file, table.car(), target, habits, IdSource.secure()).plan(rows, meant);
+        plan = new PastePlanner(file, table.car(), target, PastePlanner.Written.of(table.habits(), sign), IdSource.secure())
+                .plan(rows, meant);
         preview.setInput(plan.rows());
         sum.setText(NLS.bind(Messages.Paste_sum, new Object[] {plan.count(PastePlan.Kind.NEW), plan.count(PastePlan.Kind.CHANGED),
             plan.count(PastePlan.Kind.SAME), plan.count(PastePlan.Kind.REFUSED)}));

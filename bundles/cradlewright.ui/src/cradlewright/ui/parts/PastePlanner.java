@@ -46,20 +46,34 @@ final class PastePlanner {
     private final ShopFile file;
     private final Car car;
     private final Piece target;
-    private final Habits habits;
+    private final Written written;
     private final PartEdits edits;
+
+    /**
+     * Ways of writing numbers.
+     *
+     * @param cells in the pasted cells
+     * @param shown in the plan
+     */
+    record Written(Habits cells, Habits shown) {
+
+        /** Reads cells with a decimal sign, shows as the reader does. */
+        static Written of(Habits reader, DecimalSign sign) {
+            return new Written(new Habits(reader.units(), sign.locale()), reader);
+        }
+    }
 
     /**
      * Plans for a car.
      *
      * @param target takes new parts of rows that name no piece
-     * @param habits how numbers are written in the pasted cells, and shown
+     * @param written how numbers are written
      */
-    PastePlanner(ShopFile file, Car car, Piece target, Habits habits, IdSource ids) {
+    PastePlanner(ShopFile file, Car car, Piece target, Written written, IdSource ids) {
         this.file = file;
         this.car = car;
         this.target = target;
-        this.habits = habits;
+        this.written = written;
         this.edits = new PartEdits(file, car, ids);
     }
 
@@ -190,7 +204,7 @@ final class PastePlanner {
         }
 
         private Map<EStructuralFeature, Object> values(EObject thing) throws PasteRefused {
-            PastedValues pasted = new PastedValues(cells, habits);
+            PastedValues pasted = new PastedValues(cells, written.cells());
             Map<EStructuralFeature, Object> values = new LinkedHashMap<>();
             Measured mass = (Measured) thing.eGet(PartsTable.mass(thing));
             Position place = (Position) thing.eGet(PartsTable.place(thing));
@@ -209,8 +223,8 @@ final class PastePlanner {
             }
             judge(thing, feature, value);
             values.put(feature, value);
-            String now = QuantityRow.write(value, habits);
-            words.add(old == null ? now : NLS.bind(Messages.Paste_instead, now, QuantityRow.write(old, habits)));
+            String now = QuantityRow.write(value, written.shown());
+            words.add(old == null ? now : NLS.bind(Messages.Paste_instead, now, QuantityRow.write(old, written.shown())));
         }
 
         private void judge(EObject thing, EStructuralFeature feature, Object value) throws PasteRefused {

@@ -30,7 +30,7 @@ import org.eclipse.swt.widgets.Label;
 /** What the car weighs in each stage, as the checks work it out. While that is being done the numbers before stay, faint. */
 final class StageFoot {
 
-    private static final int LEAST = 50;
+    private static final int LEAST = 60;
 
     private final WorkingShop shop;
     private final String carId;
@@ -57,13 +57,13 @@ final class StageFoot {
         table.setContentProvider(ArrayContentProvider.getInstance());
         ColumnViewerToolTipSupport.enableFor(table);
         Spoken.name(table.getTable(), Messages.Foot_title);
-        column(Messages.Foot_stage, 6, FootLine::name);
-        column(Messages.Foot_mass, 4, FootLine::mass);
-        column(Messages.Foot_x, 4, FootLine::x);
+        column(Messages.Foot_stage, 7, FootLine::name);
+        column(Messages.Foot_mass, 5, FootLine::mass);
+        column(Messages.Foot_x, 5, FootLine::x);
         column(Messages.Foot_y, 4, FootLine::y);
         column(Messages.Foot_z, 4, FootLine::z);
         column(Messages.Foot_missing, 5, FootLine::missing);
-        column(Messages.Foot_guessedTitle, 5, FootLine::guessed);
+        column(Messages.Foot_guessedTitle, 4, FootLine::guessed);
         ask();
     }
 

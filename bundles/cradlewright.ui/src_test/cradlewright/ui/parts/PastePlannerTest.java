@@ -26,7 +26,7 @@ class PastePlannerTest {
         boolean header = PasteColumn.isHeader(cells.rows().get(0));
         List<PasteColumn> columns = header ? PasteColumn.ofHeader(cells.rows().get(0), shop.car.getStages())
                 : PasteColumn.proposed(cells.columns());
-        return new PastePlanner(shop.file, shop.car, shop.shell, new Habits(reader.units(), sign.locale()), shop.ids)
+        return new PastePlanner(shop.file, shop.car, shop.shell, PastePlanner.Written.of(reader, sign), shop.ids)
                 .plan(cells.rows().subList(header ? 1 : 0, cells.rows().size()), columns);
     }
 
@@ -83,6 +83,7 @@ class PastePlannerTest {
     void decimalsFollowAPointOrACommaWhateverTheReaderWrites() {
         shop.run(plan("name;mass\nbonnet;15,5\nheater;6,95\n", PartsShop.METRIC).change());
         assertEquals("15.5 kg", part("bonnet").getMass().text());
+        assertEquals("16.5 kg in place of 15.5 kg", plan("name;mass\nbonnet;16,5\n").rows().get(0).words(), "as the reader writes");
         shop.run(plan("name\tmass\nboot lid\t11.25\n", PartsShop.COMMA).change());
         assertEquals("11.25 kg", part("boot lid").getMass().text());
         assertEquals(DecimalSign.COMMA, DecimalSign.of(List.of(List.of("1,234")), Locale.GERMANY), "could be either: as the reader");
