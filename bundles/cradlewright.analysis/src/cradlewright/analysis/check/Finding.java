@@ -1,6 +1,7 @@
 package cradlewright.analysis.check;
 
 import cradlewright.mechanics.formula.Formula;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -49,6 +50,14 @@ public record Finding(String check, Subject subject, String objectId, String obj
     public Finding withRemedies(List<Remedy> other) {
         return new Finding(check, subject, objectId, objectName, verdict, words, situation, demand, capacity, atLeast, ratedBy, clause,
                 caution, missing, other, inputs, formulas);
+    }
+
+    /** Returns this finding with one more number that went in. */
+    public Finding withInput(Input more) {
+        List<Input> all = new ArrayList<>(inputs);
+        all.add(more);
+        return new Finding(check, subject, objectId, objectName, verdict, words, situation, demand, capacity, atLeast, ratedBy, clause,
+                caution, missing, remedies, all, formulas);
     }
 
     /** Returns demand over capacity, or nothing when either is missing or the capacity is zero. */

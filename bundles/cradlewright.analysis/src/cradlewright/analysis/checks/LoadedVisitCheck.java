@@ -1,13 +1,17 @@
 package cradlewright.analysis.checks;
 
+import cradlewright.analysis.check.Amount;
 import cradlewright.analysis.check.CheckInfo;
 import cradlewright.analysis.check.Finding;
+import cradlewright.analysis.check.Input;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.standing.Standing;
+import cradlewright.analysis.standing.Support;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -18,6 +22,9 @@ import java.util.function.Predicate;
  * left to the checks of tipping.
  */
 public abstract class LoadedVisitCheck extends VisitCheck {
+
+    /** So many supports carry the same whatever their heights. */
+    private static final int INDIFFERENT_TO_HEIGHTS = 3;
 
     private final Predicate<Situation> wanted;
 
@@ -44,7 +51,8 @@ public abstract class LoadedVisitCheck extends VisitCheck {
             return List.of();
         }
         VisitLoads loads = VisitLoads.read(subject, reader, wanted);
-        List<Finding> findings = loads.found().isEmpty() ? List.of() : judge(standing, loads, subject, reader);
+        List<Finding> findings = loads.found().isEmpty() ? List.of()
+                : judge(standing, loads, subject, reader).stream().map(finding -> withHeights(finding, standing)).toList();
         if (loads.unanswered().isEmpty()) {
             return findings;
         }
@@ -52,6 +60,18 @@ public abstract class LoadedVisitCheck extends VisitCheck {
         List<Finding> certain = new ArrayList<>(findings.stream().filter(finding -> finding.verdict() == Verdict.STOP).toList());
         certain.add(unanswered(standing, loads.unanswered().get(), subject));
         return certain;
+    }
+
+    /** Notes what heights may be off by, where they act on the loads: not on three supports, which share whatever their heights. */
+    private static Finding withHeights(Finding finding, Standing standing) {
+        if (standing.supports().size() <= INDIFFERENT_TO_HEIGHTS) {
+            return finding;
+        }
+        double most = standing.supports().stream().mapToDouble(Support::gapU).max().orElse(0);
+        String origin = most > 0 ? "the largest of any support, 19 times in 20"
+                : standing.supports().stream().anyMatch(Support::gapKnown) ? "nobody stated any: heights are taken as stated"
+                : "nobody gave heights or gaps: all are taken to touch";
+        return finding.withInput(new Input("give or take of heights that counts", Amount.length(Value.COVERAGE * most), origin, false));
     }
 
     private Finding unanswered(Standing standing, Loads loads, Subject subject) {

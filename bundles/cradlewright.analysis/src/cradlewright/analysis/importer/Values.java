@@ -71,7 +71,8 @@ final class Values {
 
     /** Returns a place with its uncertainty. */
     static Optional<Spot> spot(Position position) {
-        return Optional.ofNullable(position).map(p -> new Spot(vector(p), p.uncertaintySi().orElse(bySource(p.source()))));
+        return Optional.ofNullable(position).map(p -> new Spot(vector(p), p.uncertaintySi().orElse(bySource(p.source())),
+                p.uncertaintySi().isPresent() || BORROWED.contains(p.source())));
     }
 
     /** Returns what a place is off by whose giver named only where it comes from; a share of its distance from zero would mean nothing. */

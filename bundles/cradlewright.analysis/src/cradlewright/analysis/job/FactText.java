@@ -23,8 +23,11 @@ import java.util.Set;
  */
 final class FactText {
 
-    /** Changes of these change nothing that stands, hangs or rolls. */
-    private static final Set<String> LEFT_OUT = Set.of("name", "onHand");
+    /**
+     * Changes of these change nothing that stands, hangs or rolls; whether a doubt counts for a height too follows from where the doubt
+     * comes from, and writing it would have undone every sign-off made before it was asked.
+     */
+    private static final Set<String> LEFT_OUT = Set.of("name", "onHand", "heightDoubted");
 
     private final List<String> lines = new ArrayList<>();
     private final Deque<String> referred = new ArrayDeque<>();

@@ -22,6 +22,8 @@ import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.analysis.standing.Weight;
+import cradlewright.mechanics.contact.ContactSolution;
+import cradlewright.mechanics.contact.ContactSolver;
 import cradlewright.mechanics.contact.SolveStatus;
 import cradlewright.mechanics.coupled.Body;
 import cradlewright.mechanics.coupled.Contact;
@@ -43,10 +45,12 @@ import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.mass.Balance;
 import cradlewright.mechanics.mass.EstimatedBalance;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -366,6 +370,34 @@ final class ContactSetting {
         return new CoupledProblem(bodies(shell.apply(situation), situation, ownFactor), contacts(situation, shell));
     }
 
+    /** Returns the supports whose gap somebody called doubtful: what stands lower or higher than the files say. */
+    List<Support> doubtful() {
+        return supports.stream().filter(support -> support.gapU() > 0).toList();
+    }
+
+    /**
+     * Returns by how much the gap of each end prop opens when each doubtful support is low by its standard uncertainty, m. A prop is set
+     * until it just touches, wherever the piece has come to rest, so it follows what the supports really are like.
+     */
+    Map<String, double[]> propsFollow(List<Support> doubtful) {
+        if (props.isEmpty() || doubtful.isEmpty()) {
+            return Map.of();
+        }
+        CoupledProblem off = withoutProps(this::rigid);
+        ContactSolution rest = ContactSolver.solve(off.matrices());
+        Map<String, double[]> follow = new HashMap<>();
+        for (int a = 0; rest.isOk() && a < doubtful.size(); a++) {
+            double[] gap = off.matrices().gap();
+            gap[off.indexOf(doubtful.get(a).contactId())] += doubtful.get(a).gapU();
+            ContactSolution low = ContactSolver.solve(off.matrices().withGap(gap));
+            for (PropFacts prop : props) {
+                int at = off.indexOf(prop.id());
+                follow.computeIfAbsent(prop.id(), id -> new double[doubtful.size()])[a] = low.isOk() ? rest.gap(at) - low.gap(at) : 0;
+            }
+        }
+        return follow;
+    }
+
     private Body rigid(Situation situation) {
         return Body.rigid(SHELL, carriedLoads(situation, carried.balance(), 1));
     }
@@ -407,6 +439,20 @@ final class ContactSetting {
     /** Returns the torsional stiffness of the carried shell at its low end, or the softest that is taken when nobody knows it. */
     double softest() {
         return piece().flatMap(PieceFacts::torsionalStiffness).map(k -> Math.max(k.low(), SOFTEST_SHELL)).orElse(SOFTEST_SHELL);
+    }
+
+    /**
+     * Returns the torsional stiffness in N*m/rad beyond which what is carried surely does not go: the upper ends of all its pieces
+     * together. Nothing when one of them is not known, or a twist does not matter: then it counts as rigid.
+     */
+    OptionalDouble stiffest() {
+        List<PieceFacts> pieces = standing.car().pieces().stream().filter(piece -> standing.setup().pieceIds().contains(piece.id()))
+                .toList();
+        if (!twistMatters() || pieces.isEmpty() || pieces.stream().anyMatch(piece -> piece.torsionalStiffness().isEmpty())) {
+            return OptionalDouble.empty();
+        }
+        double most = pieces.stream().flatMap(piece -> piece.torsionalStiffness().stream()).mapToDouble(Value::high).sum();
+        return most >= SOFTEST_SHELL && most < STIFFEST_SHELL ? OptionalDouble.of(most) : OptionalDouble.empty();
     }
 
     private double bending() {
@@ -465,13 +511,21 @@ final class ContactSetting {
 
     /** Returns the contacts with each end prop just touching at rest; as high as the supports where the piece falls without props. */
     private List<Contact> propped(Function<Situation, Body> shell) {
-        Set<String> ids = props.stream().map(PropFacts::id).collect(Collectors.toSet());
-        List<Contact> off = contacts.stream().map(contact -> ids.contains(contact.id()) ? contact.withGap(OFF) : contact).toList();
-        CoupledSolution rest = new CoupledProblem(bodies(shell.apply(Situation.atRest()), Situation.atRest(), 1), off).solve();
+        CoupledSolution rest = withoutProps(shell).solve();
         if (rest.status() != SolveStatus.OK) {
             return contacts;
         }
-        return off.stream().map(contact -> ids.contains(contact.id()) ? contact.withGap(OFF - rest.gap(contact.id())) : contact).toList();
+        return contacts.stream().map(contact -> isProp(contact) ? contact.withGap(OFF - rest.gap(contact.id())) : contact).toList();
+    }
+
+    /** Returns the piece at rest with each end prop let down out of its reach. */
+    private CoupledProblem withoutProps(Function<Situation, Body> shell) {
+        List<Contact> off = contacts.stream().map(contact -> isProp(contact) ? contact.withGap(OFF) : contact).toList();
+        return new CoupledProblem(bodies(shell.apply(Situation.atRest()), Situation.atRest(), 1), off);
+    }
+
+    private boolean isProp(Contact contact) {
+        return props.stream().anyMatch(prop -> prop.id().equals(contact.id()));
     }
 
     /** Returns the end props that are in place. */

@@ -15,10 +15,12 @@ import cradlewright.mechanics.frame.ForceMoment;
 import cradlewright.mechanics.frame.FrameMember;
 import cradlewright.mechanics.frame.FrameResult;
 import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Solves one situation: as listed, at the unfavourable ends, over the stiffness of the shell, and what statics alone allow. */
 final class LoadSolver {
@@ -29,6 +31,8 @@ final class LoadSolver {
     private static final double CARRIED = 1.5;
     /** Twice the standard uncertainty: 19 times in 20. */
     private static final double COVERAGE = 2;
+    /** Mass and the three coordinates of the balance point come first among the doubtful inputs. */
+    private static final int BALANCE = Quantity.values().length;
 
     private final ContactSetting setting;
     private final Situation situation;
@@ -59,13 +63,13 @@ final class LoadSolver {
     }
 
     /** What surrounds the listed answer: ends of what is known, the sweep over stiffness, statics. */
-    private record Ends(Optional<GradientBounds> gradient, Optional<StiffnessSweep> sweep, Optional<StaticsBounds> statics) {
+    private record Ends(List<GradientBounds> gradients, Optional<StiffnessSweep> sweep, Optional<StaticsBounds> statics) {
 
-        private static final Ends NONE = new Ends(Optional.empty(), Optional.empty(), Optional.empty());
+        private static final Ends NONE = new Ends(List.of(), Optional.empty(), Optional.empty());
 
         /** Tells whether everything that was asked came to an end: a listed answer without its ends must never pass for one. */
         boolean settled() {
-            return gradient.map(g -> g.status() == SolveStatus.OK && g.endStatus() == SolveStatus.OK).orElse(true)
+            return gradients.stream().allMatch(g -> g.status() == SolveStatus.OK && g.endStatus() == SolveStatus.OK)
                     && sweep.map(Ends::solved).orElse(true);
         }
 
@@ -76,28 +80,67 @@ final class LoadSolver {
         }
 
         boolean falls() {
-            return gradient.map(g -> g.endStatus() == SolveStatus.NO_EQUILIBRIUM).orElse(false);
+            return gradients.stream().anyMatch(g -> g.endStatus() == SolveStatus.NO_EQUILIBRIUM);
+        }
+
+        /** Returns by how much the doubts may lessen a force, N; doubts that were asked apart do not depend on each other. */
+        double below(int index) {
+            return Math.sqrt(gradients.stream().map(g -> g.bound(index)).mapToDouble(bound -> square(bound.nominal() - bound.low()))
+                    .sum());
+        }
+
+        /** Returns by how much the doubts may raise a force, N. */
+        double above(int index) {
+            return Math.sqrt(gradients.stream().map(g -> g.bound(index)).mapToDouble(bound -> square(bound.high() - bound.nominal()))
+                    .sum());
+        }
+
+        private static double square(double step) {
+            return step * step;
         }
     }
 
     private Ends ends(CoupledSolution rigid) {
         CoupledProblem problem = rigid.problem();
-        int n = problem.matrices().size();
-        GradientBounds gradient = GradientBounds.of(problem.matrices(), loadSlopes(problem), new double[n][4], covariance(), COVERAGE);
+        List<GradientBounds> gradients = doubts(problem);
         Optional<StiffnessSweep> sweep = setting.twistMatters()
                 ? Optional.of(StiffnessSweep.run(setting.softest(), ContactSetting.STIFFEST_SHELL, k -> setting.elastic(situation, k),
                 rigid))
                 : Optional.empty();
         StaticsBounds statics = sweep.map(StiffnessSweep::bounds).orElseGet(problem::staticsBounds);
-        return new Ends(Optional.of(gradient), sweep, Optional.of(statics).filter(s -> s.status() == SolveStatus.OK));
+        return new Ends(gradients, sweep, Optional.of(statics).filter(s -> s.status() == SolveStatus.OK));
     }
 
-    /** Change of the load with mass (kg) and the place of the balance point (m), one column each. */
-    private double[][] loadSlopes(CoupledProblem problem) {
+    /**
+     * Returns what the doubts do, all together where the piece counts as rigid. A millimetre of height moves the more force the stiffer the
+     * piece is: one whose stiffness is known feels heights as at the upper end of that, so they are asked apart. Each is solved anew where
+     * a support lifts within its ends; that both together lift one that neither lifts alone is left out.
+     */
+    private List<GradientBounds> doubts(CoupledProblem rigid) {
+        List<Support> heights = setting.doubtful();
+        OptionalDouble stiffest = heights.isEmpty() ? OptionalDouble.empty() : setting.stiffest();
+        if (stiffest.isEmpty()) {
+            return List.of(doubts(rigid, loadSlopes(rigid, heights.size()), heights));
+        }
+        CoupledProblem known = setting.elastic(situation, stiffest.getAsDouble());
+        double[][] ofHeights = new double[known.matrices().rowCount()][BALANCE + heights.size()];
+        return List.of(doubts(rigid, loadSlopes(rigid, 0), List.of()), doubts(known, ofHeights, heights));
+    }
+
+    private GradientBounds doubts(CoupledProblem problem, double[][] loadSlopes, List<Support> heights) {
+        return GradientBounds.of(problem.matrices(), loadSlopes, gapSlopes(problem, heights), covariance(setting.carried(), heights.size()),
+                COVERAGE);
+    }
+
+    /**
+     * Change of the load with mass (kg) and the place of the balance point (m), one column each; gaps, which come after them, change no
+     * load.
+     */
+    private double[][] loadSlopes(CoupledProblem problem, int heights) {
         double mass = setting.carried().balance().mass();
         double perKilogram = Constants.GRAVITY * situation.weightFactor();
         double[] byMass = problem.loadChange(ContactSetting.SHELL, Body.force(setting.balance(), Vec3.UP.times(-perKilogram)));
-        double[][] slopes = new double[byMass.length][4];
+        double[][] slopes = new double[byMass.length][BALANCE + heights];
         for (int axis = 0; axis < 3; axis++) {
             Vec3 step = axis == 0 ? new Vec3(1, 0, 0) : axis == 1 ? new Vec3(0, 1, 0) : Vec3.UP;
             Vec3 moment = step.cross(Vec3.UP.times(-mass * perKilogram));
@@ -110,13 +153,29 @@ final class LoadSolver {
         return slopes;
     }
 
-    private double[][] covariance() {
+    /** Change of the gaps with each doubtful one, in standard uncertainties; mass and balance point, which come first, change none. */
+    private double[][] gapSlopes(CoupledProblem problem, List<Support> heights) {
+        double[][] slopes = new double[problem.matrices().size()][BALANCE + heights.size()];
+        for (int a = 0; a < heights.size(); a++) {
+            slopes[problem.indexOf(heights.get(a).contactId())][BALANCE + a] = heights.get(a).gapU();
+        }
+        setting.propsFollow(heights).forEach((prop, follow) -> System.arraycopy(follow, 0, slopes[problem.indexOf(prop)], BALANCE,
+                follow.length));
+        return slopes;
+    }
+
+    /** Mass and balance point as they are known, then each doubtful gap by itself. */
+    private static double[][] covariance(EstimatedBalance carried, int heights) {
         Quantity[] quantities = Quantity.values();
-        double[][] covariance = new double[4][4];
-        for (int i = 0; i < 4; i++) {
-            for (int j = 0; j < 4; j++) {
-                covariance[i][j] = setting.carried().covariance(quantities[i], quantities[j]);
+        int inputs = BALANCE + heights;
+        double[][] covariance = new double[inputs][inputs];
+        for (int i = 0; i < BALANCE; i++) {
+            for (int j = 0; j < BALANCE; j++) {
+                covariance[i][j] = carried.covariance(quantities[i], quantities[j]);
             }
+        }
+        for (int i = BALANCE; i < inputs; i++) {
+            covariance[i][i] = 1;
         }
         return covariance;
     }
@@ -124,11 +183,9 @@ final class LoadSolver {
     private Carried carried(String id, CoupledSolution solution, Ends ends) {
         int index = solution.problem().indexOf(id);
         double force = solution.force(id);
-        double low = ends.gradient.map(g -> g.bound(index).low()).orElse(force);
-        double high = ends.gradient.map(g -> g.bound(index).high()).orElse(force);
-        // The give or take of the masses and the stiffness of the shell are separate doubts: their steps add.
-        low -= Math.max(0, force - ends.sweep.map(s -> s.least(id)).orElse(force));
-        high += Math.max(0, ends.sweep.map(s -> s.largest(id)).orElse(force) - force);
+        // The give or take of masses and heights and the stiffness of the shell are separate doubts: their steps add.
+        double low = force - ends.below(index) - Math.max(0, force - ends.sweep.map(s -> s.least(id)).orElse(force));
+        double high = force + ends.above(index) + Math.max(0, ends.sweep.map(s -> s.largest(id)).orElse(force) - force);
         double least = ends.statics.map(s -> s.least(index)).orElse(Double.NaN);
         double most = ends.statics.map(s -> s.largest(index)).orElse(Double.NaN);
         boolean pulls = solution.problem().matrices().kind(index) == ContactKind.HELD;

@@ -23,7 +23,6 @@ import cradlewright.analysis.facts.SlabFacts;
 import cradlewright.analysis.facts.Spot;
 import cradlewright.analysis.facts.StageFacts;
 import cradlewright.analysis.facts.StockFacts;
-import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.facts.VisitFacts;
 import cradlewright.analysis.standing.Compliances.Compliance;
 import cradlewright.mechanics.geometry.Vec3;
@@ -39,7 +38,7 @@ final class StandingResolver {
     private final Reader reader;
     private final CarFacts car;
     private final List<String> missing = new ArrayList<>();
-    private final Map<String, Double> lowByHeight = new HashMap<>();
+    private final Map<String, Height> lowByHeight = new HashMap<>();
 
     StandingResolver(Reader reader, CarFacts car) {
         this.reader = reader;
@@ -133,12 +132,13 @@ final class StandingResolver {
         Compliance compliance = compliance(contact, holder, padId.isPresent(), pad);
         Vec3 inCarrier = Carriers.toCarrier(onCar.get(), setup);
         Vec3 normal = Carriers.turn(contact.normal(), setup);
-        Optional<Double> gap = contact.gap().map(Value::si);
+        Height gap = contact.gap().map(Height::of).orElse(Height.NONE);
         Support support = new Support(contact.id(), contact.name(), onCar.get(), inCarrier, normal, hold, mount, liftPoint, holder, pad,
-                compliance.value(), compliance.assumed(), gap.orElse(0.0), gap.isPresent() ? GapFrom.MEASURED : GapFrom.NOTHING, shims);
+                compliance.value(), compliance.assumed(), gap.si(), gap.u(),
+                contact.gap().isPresent() ? GapFrom.MEASURED : GapFrom.NOTHING, shims);
         // A height is short by the part of it that lies along the push; of a stop at the side no height tells the gap.
         low(support, contact, dolly, setup).filter(low -> support.holdsUp())
-                .ifPresent(low -> lowByHeight.put(contact.id(), low * normal.z()));
+                .ifPresent(low -> lowByHeight.put(contact.id(), low.times(normal.z())));
         return Optional.of(support);
     }
 
@@ -214,16 +214,16 @@ final class StandingResolver {
     }
 
     /**
-     * Returns by how much a support is low, m, as far as heights or stacks tell. Only the twist of these numbers acts on the forces, a
+     * Returns by how much a support is low, as far as heights or stacks tell. Only the twist of these numbers acts on the forces, a
      * common offset or slope does not.
      */
-    private static Optional<Double> low(Support support, ContactFacts contact, Optional<DollyFacts> dolly, SetupFacts setup) {
+    private static Optional<Height> low(Support support, ContactFacts contact, Optional<DollyFacts> dolly, SetupFacts setup) {
         if (support.holder() instanceof Holder.OnChassis on) {
             return setup.kind() == CarrierKind.CHASSIS ? lowOnChassis(support, on.mount(), setup) : Optional.empty();
         }
         // Beside fixtures of a dolly a stand would count from another floor than they do.
         boolean set = dolly.isEmpty() && (support.holder() instanceof Holder.OnStand || support.holder() instanceof Holder.OnArm);
-        return set ? contact.height().flatMap(height -> lowOn(height.si(), support)) : lowOnFixture(support, dolly);
+        return set ? contact.height().flatMap(height -> lowOn(Height.of(height), support)) : lowOnFixture(support, dolly);
     }
 
     /**
@@ -231,29 +231,41 @@ final class StandingResolver {
      * the faces lie as far apart as those were high. By the drawing: the faces lie where the places of the two mounts say; where one
      * mount stands for both, they meet.
      */
-    private static Optional<Double> lowOnChassis(Support support, MountFacts below, SetupFacts setup) {
-        Optional<Double> now = support.shims().flatMap(ShimStackFacts::height);
-        Optional<Double> wanted = setup.shimTarget().flatMap(target -> switch (target) {
-            case AS_FOUND -> support.mount().flatMap(MountFacts::asFound).flatMap(ShimStackFacts::height);
-            case DRAWING -> below.position().map(spot -> support.onCar().z() - spot.at().z());
-            case MEASURED -> Optional.<Double>empty();
+    private static Optional<Height> lowOnChassis(Support support, MountFacts below, SetupFacts setup) {
+        Optional<Height> now = support.shims().flatMap(Height::of);
+        Optional<Height> wanted = setup.shimTarget().flatMap(target -> switch (target) {
+            case AS_FOUND -> support.mount().flatMap(MountFacts::asFound).flatMap(Height::of);
+            case DRAWING -> below.position().map(spot -> apart(support, below, spot));
+            case MEASURED -> Optional.<Height>empty();
         });
-        return wanted.flatMap(height -> now.map(stack -> height - stack));
+        return wanted.flatMap(height -> now.map(height::minus));
+    }
+
+    private static Height apart(Support support, MountFacts below, Spot spot) {
+        boolean same = support.mount().filter(mount -> mount.id().equals(below.id())).isPresent();
+        return same ? Height.NONE : Height.of(support.onCar(), place(support)).minus(Height.of(spot.at(), Optional.of(spot)));
+    }
+
+    /** Returns the place on the car as it was given; nothing for a bare point, of which nobody says what it is off by. */
+    private static Optional<Spot> place(Support support) {
+        return support.mount().flatMap(MountFacts::position).or(() -> support.liftPoint().flatMap(LiftPointFacts::position));
     }
 
     /** Returns height of the place on the car less that of what lies below it: the top of what carries, pad and shims. */
-    private static Optional<Double> lowOn(double top, Support support) {
-        Optional<Double> stack = support.shims().isPresent() ? support.shims().get().height() : Optional.of(0.0);
-        Optional<Double> pad = support.pad().isPresent() ? support.pad().get().thickness().map(Value::si) : Optional.of(0.0);
-        return stack.flatMap(shims -> pad.map(thickness -> support.inCarrier().z() - top - thickness - shims));
+    private static Optional<Height> lowOn(Height top, Support support) {
+        Optional<Height> stack = support.shims().isPresent() ? support.shims().flatMap(Height::of) : Optional.of(Height.NONE);
+        Optional<Height> pad = support.pad().isPresent() ? support.pad().get().thickness().map(Height::of) : Optional.of(Height.NONE);
+        Height face = Height.of(support.inCarrier(), place(support));
+        return stack.flatMap(shims -> pad.map(thickness -> face.minus(top).minus(thickness).minus(shims)));
     }
 
     /** Returns height of the mount less the height of what stands below it. */
-    private static Optional<Double> lowOnFixture(Support support, Optional<DollyFacts> dolly) {
+    private static Optional<Height> lowOnFixture(Support support, Optional<DollyFacts> dolly) {
         if (!(support.holder() instanceof Holder.OnFixture on) || on.fixture().height().isEmpty()) {
             return Optional.empty();
         }
         Optional<Vec3> base = dolly.flatMap(d -> d.base(on.fixture()));
-        return base.flatMap(foot -> lowOn(foot.z() + on.fixture().height().get().si() + on.fixture().offset().z(), support));
+        Height own = Height.of(on.fixture().height().get());
+        return base.flatMap(foot -> lowOn(new Height(foot.z() + own.si() + on.fixture().offset().z(), own.variance()), support));
     }
 }

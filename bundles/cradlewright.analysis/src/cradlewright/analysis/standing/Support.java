@@ -28,20 +28,21 @@ import java.util.Optional;
  * @param compliance along the push, in m/N
  * @param complianceAssumed whether the compliance is only assumed
  * @param gap by how much the support is low along its push before anything settles, in m; only differences between supports count
+ * @param gapU standard uncertainty of the gap by itself, in m; zero when nobody stated any
  * @param gapFrom where the gap comes from
  * @param shims the shims in between
  */
 public record Support(String contactId, String name, Vec3 onCar, Vec3 inCarrier, Vec3 normal, Hold hold, Optional<MountFacts> mount,
         Optional<LiftPointFacts> liftPoint, Holder holder, Optional<StockFacts.Pad> pad, double compliance, boolean complianceAssumed,
-        double gap, GapFrom gapFrom, Optional<ShimStackFacts> shims) {
+        double gap, double gapU, GapFrom gapFrom, Optional<ShimStackFacts> shims) {
 
     /** Rise of the push below which a support is a stop at the side and holds nothing up: it leans by more than 60 degrees. */
     private static final double STOP_AT_THE_SIDE = 0.5;
 
     /** Returns this support with a gap that is known, m. */
-    Support withGap(double known, GapFrom from) {
+    Support withGap(Height known, GapFrom from) {
         return new Support(contactId, name, onCar, inCarrier, normal, hold, mount, liftPoint, holder, pad, compliance, complianceAssumed,
-                known, from, shims);
+                known.si(), known.u(), from, shims);
     }
 
     /** Tells whether the gap was measured or follows from heights that are all known, of every support. */

@@ -89,8 +89,9 @@ class ValuesTest {
 
     @Test
     void placesKeepTheirAxesAndGetTheUncertaintyOfCommonPractice() {
-        assertEquals(Optional.of(new Spot(new Vec3(1.25, -0.45, 0.3), 0.005)), Values.spot(Position.parse("1250 -450 300 mm")));
-        assertEquals(Optional.of(new Spot(new Vec3(1.25, -0.45, 0.3), 0.005)),
+        assertEquals(Optional.of(new Spot(new Vec3(1.25, -0.45, 0.3), 0.005, false)),
+                Values.spot(Position.parse("1250 -450 300 mm")));
+        assertEquals(Optional.of(new Spot(new Vec3(1.25, -0.45, 0.3), 0.005, false)),
                 Values.spot(Position.parse("1250 -450 300 mm measured")));
         assertEquals(Optional.of(new Spot(new Vec3(1.25, -0.45, 0.3), 0.012)),
                 Values.spot(Position.parse("1250 -450 300 mm u 12 guessed")));

@@ -129,6 +129,12 @@ public final class VisitShop {
             return this;
         }
 
+        /** Says by how much it is low and what that is off by, m. */
+        public Touch low(double metres, double u) {
+            gap = Optional.of(new Value(metres, u, Source.MEASURED));
+            return this;
+        }
+
         /** Says how stiff it is, N/m. */
         public Touch stiff(double newtonsPerMetre) {
             compliance = Optional.of(measured(1 / newtonsPerMetre));

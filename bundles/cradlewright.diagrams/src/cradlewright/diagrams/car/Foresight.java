@@ -49,7 +49,7 @@ final class Foresight {
     }
 
     private static Optional<Spot> spot(Optional<Spot> before, Vec3 at) {
-        return Optional.of(new Spot(at, before.map(Spot::u).orElse(0.0)));
+        return Optional.of(new Spot(at, before.map(Spot::u).orElse(0.0), before.map(Spot::heightDoubted).orElse(false)));
     }
 
     private static <T extends Fact> List<T> replaced(List<T> all, String id, Function<T, T> change) {

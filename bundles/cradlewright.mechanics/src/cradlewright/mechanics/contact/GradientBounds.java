@@ -1,8 +1,10 @@
 package cradlewright.mechanics.contact;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
@@ -13,7 +15,8 @@ import cradlewright.mechanics.formula.Require;
  *
  * <p>The slope of each force on the present set of shut contacts gives the worst point of the k-fold uncertainty ellipse; the
  * problem is solved anew there, and the slope is taken again at most twice more, since supports may have lifted on the way.
- * For an open support the slope of its gap takes that part.
+ * For an open support the slope of its gap takes that part. A force that does not change with any input on the present set may still do so
+ * where another support closes or lifts, so every solution met on the way counts for all contacts.
  *
  * @see ContactFormulas#GRADIENT_BOUNDS
  */
@@ -28,6 +31,10 @@ public final class GradientBounds {
      * @param high largest force found there, N
      */
     public record Bound(double nominal, double standardUncertainty, double low, double high) {
+
+        private Bound with(double force) {
+            return new Bound(nominal, standardUncertainty, Math.min(low, force), Math.max(high, force));
+        }
     }
 
     /**
@@ -62,6 +69,8 @@ public final class GradientBounds {
     private final Bound[] bounds;
     /** What was worked out for each set of shut contacts met: most contacts share one. */
     private final Map<BitSet, Regime> regimes = new HashMap<>();
+    /** What was solved at ends of the ellipse. */
+    private final List<ContactSolution> solutions = new ArrayList<>();
     private SolveStatus status = SolveStatus.OK;
     private SolveStatus endStatus = SolveStatus.OK;
 
@@ -127,6 +136,11 @@ public final class GradientBounds {
             double high = extreme(i, nominal, 1);
             bounds[i] = new Bound(nominal.force(i), u, low, high);
         }
+        for (int i = 0; i < bounds.length; i++) {
+            for (ContactSolution met : solutions) {
+                bounds[i] = bounds[i].with(met.force(i));
+            }
+        }
     }
 
     /** Least (sign -1) or largest (sign 1) force met at the ends of the ellipse. */
@@ -154,6 +168,7 @@ public final class GradientBounds {
                 endStatus = worse(endStatus, next.status());
                 return best;
             }
+            solutions.add(next);
             best = sign > 0 ? Math.max(best, next.force(contact)) : Math.min(best, next.force(contact));
             if (Arrays.equals(next.shut(), at.shut())) {
                 return best;

@@ -58,7 +58,7 @@ class SupportSheetTest {
         StockFacts.Pad pad = new StockFacts.Pad("p", "cork 10 mm", StockFacts.Material.CORK, Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
         Support support = new Support("contact", "1L", AT, AT, Vec3.UP, Hold.RESTS, Optional.of(mount()), Optional.empty(),
-                new Holder.OnFixture(fixture), Optional.of(pad), 1e-6, false, 0.001, GapFrom.MEASURED, mount().asFound());
+                new Holder.OnFixture(fixture), Optional.of(pad), 1e-6, false, 0.001, 0, GapFrom.MEASURED, mount().asFound());
         Situation lean = new Situation("lean", Optional.empty(), "one person leaning at the tail", Situation.Kind.LEAN, 1, Optional.empty(),
                 Optional.empty(), 0);
         SupportLoads loads = new SupportLoads(List.of(

@@ -104,6 +104,10 @@ public final class SupportLightCheck extends LoadedVisitCheck {
                 .ifPresentOrElse(finding::remedy,
                 () -> finding.remedy(Remedy.advice("Measure the gap at " + support.name()
                         + " with feelers and close it with shims.")));
+        if (verdict == Verdict.STOP && carried.force() >= LIGHT * mean && support.gapU() > 0) {
+            finding.remedy(Remedy.advice("Find the heights more closely: once it is set down, measure the gaps under all supports with"
+                    + " feelers."));
+        }
         String share = taker(support, rest, after).map(name -> " " + name + " takes its share.").orElse("");
         return finding.say(verdict, (carried.force() < NOTHING ? "It carries nothing."
                 : carried.force() < LIGHT * mean ? "It is light."
@@ -118,7 +122,7 @@ public final class SupportLightCheck extends LoadedVisitCheck {
     /** Without shims in the files, the gap under the support is what shows that it is raised. */
     private static Trial raised(Support support, Standing standing, double height) {
         return Trial.records(Swap.contacts(standing, contact -> contact.id().equals(support.contactId()), contact -> contact.withGap(
-                new Value(support.gap() - height, contact.gap().map(Value::u).orElse(0.0), Source.DERIVED))));
+                new Value(support.gap() - height, support.gapU(), Source.DERIVED))));
     }
 
     private static List<Lift> lifts(Support support, Standing standing, Reader reader) {
