@@ -7,6 +7,8 @@ setlocal EnableExtensions DisableDelayedExpansion
 rem The dot keeps the path from ending in a backslash, which would swallow the quotation mark behind it.
 set "here=%~dp0."
 set "cache=%TEMP%\cradlewright.%RANDOM%%RANDOM%"
+rem A folder that is not there would end the run with the 3 of a wrong word instead of the 9009 that is asked for below.
+if defined JAVA_HOME if not exist "%JAVA_HOME%\bin\java.exe" (echo cradlewright: JAVA_HOME names no Java: install Java 17 or later, or say in JAVA_HOME where it is>&2 & exit /b 4)
 mkdir "%cache%" || (echo cradlewright: no room for temporary files in "%TEMP%">&2 & exit /b 4)
 set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"

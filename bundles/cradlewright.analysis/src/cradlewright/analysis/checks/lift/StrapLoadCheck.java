@@ -43,9 +43,9 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
                 Cautions.LIFTING,
                 List.of("working load limit on the tag of each strap", "how it is slung", "mass and balance point",
                         "length of each strap where several meet in one hook"),
-                List.of(LiftingFormulas.MODE_FACTOR, LiftingFormulas.HUNG_ON_LEGS, CoupledFormulas.ASSEMBLY, CoupledFormulas.STIFFNESS_SWEEP,
-                        ContactFormulas.ENERGY,
-                        ContactFormulas.GRADIENT_BOUNDS)), LoadedVisitCheck::atRest);
+                List.of(LiftingFormulas.MODE_FACTOR, LiftingFormulas.HUNG_ON_LEGS, CoupledFormulas.ASSEMBLY,
+                        CoupledFormulas.STIFFNESS_SWEEP, ContactFormulas.ENERGY, ContactFormulas.GRADIENT_BOUNDS)),
+                LoadedVisitCheck::atRest);
     }
 
     @Override

@@ -222,7 +222,8 @@ class StrapLoadCheckTest {
     /** Three legs of one sling: its tag stands for 2.1 times one leg up to 45 degrees, and for 1.5 times up to 60 (EN 1492-1). */
     @Test
     void aSlingThatIsRatedAsAWhole() {
-        // Equal legs T_i of 1.75 m: T_A + T_B = T_C x 1.2333/0.76667 sideways, sum of T_i h_i = 1.75 x 900 kg upright; C leans 44.8 degrees.
+        // Equal legs T_i of 1.75 m: T_A + T_B = T_C x 1.2333/0.76667 sideways, sum of T_i h_i = 1.75 x 900 kg upright; C leans
+        // 44.8 degrees.
         double rear = 1.1 + 0.4 / 3;
         double front = 0.9 - 0.4 / 3;
         double leg = 900 * 1.75 / (Math.sqrt(1.75 * 1.75 - rear * rear)
