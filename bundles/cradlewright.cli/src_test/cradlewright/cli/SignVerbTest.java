@@ -213,8 +213,8 @@ class SignVerbTest {
     @Test
     void refusesANameThatIsNoneOfTheShopUnlessItIsAVisitors() throws IOException {
         assertTrue(refused("sill", "--by", "Hana").err().contains("not signed, because Hana is not among the people of the shop "
-                + "(Hanna), did you mean \"Hanna\"?; write the name as it stands there, add a <people> with this name to the file of jobs, or say "
-                + "with --visitor who this is"));
+                + "(Hanna), did you mean \"Hanna\"?; write the name as it stands there, add a <people> with this name to the file of jobs, "
+                + "or say with --visitor who this is"));
         assertTrue(refused("sill", "--by", "An inspector", "--visitor", " ").err().contains("is not among the people of the shop"));
         Run run = sign("sill", "--by", "An inspector", "--visitor", "sent by the insurer");
         assertEquals(0, run.code(), run.err());
