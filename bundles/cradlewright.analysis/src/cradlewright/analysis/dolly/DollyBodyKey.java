@@ -199,7 +199,7 @@ public record DollyBodyKey(String dollyId) implements Key<DollyBody> {
          * a structure that is held at one node only could not be worked out: so the member keeps a twist stiffness of {@link #PIN}.
          */
         private static MemberSection pinned(MemberSection s, double length) {
-            return new MemberSection(s.e(), s.g(), s.area(), s.iy(), s.iz(), PIN * length / s.g(), s.shearAreaY(), s.shearAreaZ());
+            return s.withTorsionConstant(PIN * length / s.g());
         }
 
         private static Vec3 up(MemberFacts member, Vec3 along) {
@@ -221,8 +221,9 @@ public record DollyBodyKey(String dollyId) implements Key<DollyBody> {
         }
 
         private static MemberSection section(SectionProperties p, Material m) {
-            return new MemberSection(m.e, m.g, p.area(), p.iy(), p.iz(), p.torsion().constant(), p.shearY().deflection(), p.shearZ()
-                    .deflection());
+            return new MemberSection(m.e, m.g, p.area(), p.iy(), p.iz(), p.torsion().constant(), p.shearY().deflection(),
+                    p.shearZ().deflection()).withShearCentre(p.torsion().shearCentreY() - p.moments().centroidY(),
+                    p.torsion().shearCentreZ() - p.moments().centroidZ());
         }
     }
 }

@@ -80,6 +80,12 @@ public final class FrameShop {
         return new StockFacts.Flat(id, id, Optional.of(measured(height)), Optional.of(measured(width)));
     }
 
+    /** Returns a folded channel with its web upright on the left, outside measures, m. */
+    public static StockFacts.Folded channel(String id, double height, double width, double thickness) {
+        return new StockFacts.Folded(id, id, StockFacts.Shape.CHANNEL, Optional.of(measured(height)), Optional.of(measured(width)),
+                Optional.empty(), Optional.of(measured(thickness)), Optional.of(measured(0)), List.of());
+    }
+
     /** Returns a rectangular tube, m. */
     public static StockFacts.Hollow box(String id, double height, double width, double thickness) {
         return new StockFacts.Hollow(id, id, Optional.of(measured(height)), Optional.of(measured(width)), Optional.of(measured(thickness)));

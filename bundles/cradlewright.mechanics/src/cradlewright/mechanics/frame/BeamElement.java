@@ -10,7 +10,8 @@ public final class BeamElement {
 
     /**
      * Stiffness of a member in its own axes: twelve actions on the ends from twelve movements of the ends, in the order of
-     * {@link Dof}, near end first. Exact for the Timoshenko beam. See {@link FrameFormulas#ELEMENT}.
+     * {@link Dof}, near end first. Exact for the Timoshenko beam. Movements and actions are those of the centroid; the member
+     * twists about its shear centre. See {@link FrameFormulas#ELEMENT} and {@link FrameFormulas#SHEAR_CENTRE}.
      *
      * @param section stiffness of the section
      * @param length m
@@ -24,7 +25,21 @@ public final class BeamElement {
         link(k, 3, section.g() * section.j() / length);
         bend(k, 1, 5, 1, section.e() * section.iz(), section.g() * section.shearAreaY(), length);
         bend(k, 2, 4, -1, section.e() * section.iy(), section.g() * section.shearAreaZ(), length);
-        return k;
+        boolean twistsAboutCentroid = section.shearCentreY() == 0 && section.shearCentreZ() == 0;
+        return twistsAboutCentroid ? k : Vectors.congruent(toShearCentre(section), k);
+    }
+
+    /** Movements of the shear centre at both ends from those of the centroid. */
+    private static double[][] toShearCentre(MemberSection section) {
+        double[][] moved = new double[12][12];
+        for (int i = 0; i < 12; i++) {
+            moved[i][i] = 1;
+        }
+        for (int end = 0; end < 12; end += 6) {
+            moved[end + 1][end + 3] = -section.shearCentreZ();
+            moved[end + 2][end + 3] = section.shearCentreY();
+        }
+        return moved;
     }
 
     private static void link(double[][] k, int dof, double stiffness) {

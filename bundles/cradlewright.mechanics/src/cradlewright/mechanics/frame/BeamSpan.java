@@ -33,9 +33,14 @@ final class BeamSpan {
 
     /**
      * Internal forces at the distance x under the action on the near end, the first six of {@code nearForces}, and the loads of
-     * the span.
+     * the span; the torque is that about the shear centre.
      */
     InternalForces forces(double x, CutSide side, double[] nearForces, List<SpanLoad> loads) {
+        InternalForces f = aboutCentroid(x, side, nearForces, loads);
+        return new InternalForces(f.n(), f.vy(), f.vz(), f.t() - section.shearTorque(f.vy(), f.vz()), f.my(), f.mz());
+    }
+
+    private InternalForces aboutCentroid(double x, CutSide side, double[] nearForces, List<SpanLoad> loads) {
         double n = -nearForces[0];
         double vy = -nearForces[1];
         double vz = -nearForces[2];
@@ -62,17 +67,21 @@ final class BeamSpan {
 
     /** Movement at the distance x, member axes, if the near end moves by {@code near}. */
     Motion motion(double x, Motion near, double[] nearForces, List<SpanLoad> loads) {
-        Motion moved = near.at(new Vec3(x, 0, 0));
+        Vec3 shearCentre = new Vec3(0, section.shearCentreY(), section.shearCentreZ());
+        Vec3 atStart = new Vec3(near.rotation().x(), 0, 0).cross(shearCentre);
+        Motion moved = new Motion(near.translation().plus(atStart), near.rotation()).at(new Vec3(x, 0, 0));
         moved = bent(moved, x, new SpanLoad(0, 0, Vectors.vector(nearForces, 0), Vectors.vector(nearForces, 3)));
         for (SpanLoad load : loads) {
             if (begun(load, x, CutSide.BEFORE)) {
                 moved = bent(moved, x, load);
             }
         }
-        return moved;
+        // Bending moves the centroid along the member by itself: only the twist leads to the shear centre and back.
+        Vec3 twist = new Vec3(moved.rotation().x(), 0, 0);
+        return new Motion(moved.translation().plus(twist.cross(shearCentre.times(-1))), moved.rotation());
     }
 
-    /** Adds what one load between the near end and the cut does. */
+    /** Adds what one load between the near end and the cut does to the shear centre. */
     private Motion bent(Motion moved, double x, SpanLoad load) {
         double d = x - load.start();
         double g1 = growth(d, load.order() + 1);
@@ -82,7 +91,8 @@ final class BeamSpan {
         double eiz = section.e() * section.iz();
         Vec3 f = load.force();
         Vec3 m = load.moment();
-        Vec3 turn = new Vec3(m.x() * g1 / (section.g() * section.j()), (m.y() * g1 + f.z() * g2) / eiy,
+        double torque = m.x() - section.shearTorque(f.y(), f.z());
+        Vec3 turn = new Vec3(torque * g1 / (section.g() * section.j()), (m.y() * g1 + f.z() * g2) / eiy,
                 (m.z() * g1 - f.y() * g2) / eiz);
         Vec3 shift = new Vec3(f.x() * g1 / (section.e() * section.area()),
                 (m.z() * g2 - f.y() * g3) / eiz + f.y() * g1 / (section.g() * section.shearAreaY()),
@@ -92,7 +102,7 @@ final class BeamSpan {
 
     /** What the near end must supply so that the loads of the span are carried with nothing acting on the far end. */
     double[] cantileverForces(List<SpanLoad> loads) {
-        InternalForces far = forces(length, CutSide.AFTER, new double[6], loads);
+        InternalForces far = aboutCentroid(length, CutSide.AFTER, new double[6], loads);
         return new double[] {far.n(), far.vy(), far.vz(), far.t(), far.my() - far.vz() * length, far.mz() + far.vy() * length};
     }
 

@@ -9,12 +9,18 @@ public final class FrameFormulas {
 
     private static final String TEXTS = "any text on matrix structural analysis (from memory)";
     private static final String SMALL = "straight prismatic members, linear elastic, small movements";
-    private static final String SECOND_ORDER = "second-order effects, warping torsion, give of the joints";
+    private static final String SECOND_ORDER = "second-order effects, what restrained warping adds to the twist stiffness,"
+            + " give of the joints";
 
     /** Stiffness of the member. */
     public static final Formula ELEMENT = new Formula("frame.element", "Stiffness of a member in space",
             "E A/L; G J/L; c = E I/(L^3 (1 + phi)), phi = 12 E I/(G A_s L^2): 12 c, 6 c L, (4 + phi) c L^2, (2 - phi) c L^2",
-            TEXTS, SMALL, SECOND_ORDER + "; a load beside the shear centre needs its torque stated");
+            TEXTS, SMALL, SECOND_ORDER);
+
+    /** Shear centre. */
+    public static final Formula SHEAR_CENTRE = new Formula("frame.shear-centre", "Member that twists about its shear centre",
+            "v_s = v - z_s theta, w_s = w + y_s theta; T_s = T - (y_s V_z - z_s V_y); K = A' K_s A",
+            "rigid body kinematics in the plane of the section, shear centre by thin-walled theory, " + TEXTS, SMALL, SECOND_ORDER);
 
     /** Loads between nodes. */
     public static final Formula SPAN_LOADS = new Formula("frame.span-loads", "Fixed end forces of loads on a member",
@@ -77,7 +83,7 @@ public final class FrameFormulas {
 
     /** Returns all formulas of the family. */
     public static List<Formula> all() {
-        return List.of(ELEMENT, SPAN_LOADS, ALONG_MEMBER, RELEASES, RIGID_ENDS, SPRINGS, SETTLEMENT, SELF_WEIGHT, FREE_BODY,
+        return List.of(ELEMENT, SHEAR_CENTRE, SPAN_LOADS, ALONG_MEMBER, RELEASES, RIGID_ENDS, SPRINGS, SETTLEMENT, SELF_WEIGHT, FREE_BODY,
                 CONDENSE, SHELL_SPINE, RIGID_FIT);
     }
 }

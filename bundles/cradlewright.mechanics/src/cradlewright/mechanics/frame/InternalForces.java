@@ -7,7 +7,7 @@ package cradlewright.mechanics.frame;
  * @param n axial force, tension above zero, N
  * @param vy shear force along y, N
  * @param vz shear force along z, N
- * @param t torque about x, N*m
+ * @param t torque about the shear centre, along x, N*m
  * @param my moment about y, N*m; above zero it pulls the side of z, so a sagging beam with z up has it below zero
  * @param mz moment about z, N*m; above zero it presses the side of y
  */

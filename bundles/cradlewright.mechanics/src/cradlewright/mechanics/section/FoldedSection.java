@@ -158,6 +158,7 @@ public final class FoldedSection {
      * @see SectionFormulas#FOLDED_MOMENTS
      * @see SectionFormulas#SHEAR_CENTRE
      * @see SectionFormulas#WARPING
+     * @see SectionFormulas#WARPING_MODULI
      * @see SectionFormulas#OPEN_TORSION
      * @see SectionFormulas#PLASTIC_MODULUS
      * @see SectionFormulas#SHEAR_AREAS
@@ -167,7 +168,8 @@ public final class FoldedSection {
         double constant = midline.length() * Math.pow(thickness, 3) / 3;
         PlasticModulus plastic = new PlasticModulus(midline, thickness);
         return new SectionProperties(name, midline.thick(),
-                new TorsionProperties(constant, constant / thickness, midline.warping(centre), centre.y(), centre.z()),
+                new TorsionProperties(constant, constant / thickness, midline.warping(centre), centre.y(), centre.z(),
+                        midline.warpingModulus(centre), midline.warpingShear(centre)),
                 shearAreas(false), shearAreas(true), plastic.along(SectionPoint::z), plastic.along(SectionPoint::y), outline(),
                 plates());
     }

@@ -12,6 +12,10 @@ import org.hipparchus.util.Pair;
 final class Midline {
 
     private static final int FLOW_STEPS = 512;
+    /** Points in each piece at which the flow of the warping is looked at; it is found by a sum over them. */
+    private static final int WARPING_STEPS = 512;
+    /** Share of the squared length of the midline below which a sectorial coordinate is rounding: strips that meet in one point. */
+    private static final double NO_WARPING = 1e-9;
     private static final GaussIntegrator GAUSS = gauss(24);
 
     private final List<MidlinePiece> pieces;
@@ -94,8 +98,49 @@ final class Midline {
 
     /** Warping constant: integral of the squared sectorial coordinate about the shear centre, less its mean. */
     double warping(SectionPoint shearCentre) {
-        double mean = integrate((i, s) -> sector(i, s, shearCentre)) / length();
+        double mean = meanSector(shearCentre);
         return thickness * integrate((i, s) -> square(sector(i, s, shearCentre) - mean));
+    }
+
+    /**
+     * Bimoment over this is the largest normal stress: I_w over the largest sectorial coordinate; 0 for strips that meet in one point.
+     * That coordinate is linear along a flat and has no peak between the ends of an arc that matters beside them, so ends are looked at,
+     * and the middle of arcs.
+     */
+    double warpingModulus(SectionPoint shearCentre) {
+        double mean = meanSector(shearCentre);
+        double largest = 0;
+        for (int i = 0; i < pieces.size(); i++) {
+            for (int k = 0; k <= 2; k++) {
+                largest = Math.max(largest, Math.abs(sector(i, piece(i).length() * k / 2, shearCentre) - mean));
+            }
+        }
+        return largest <= NO_WARPING * square(length()) ? 0 : warping(shearCentre) / largest;
+    }
+
+    /** Torque carried by warping over this is its largest shear stress: I_w over the largest integral of the sectorial coordinate. */
+    double warpingShear(SectionPoint shearCentre) {
+        if (warpingModulus(shearCentre) == 0) {
+            return 0;
+        }
+        double mean = meanSector(shearCentre);
+        double run = 0;
+        double largest = 0;
+        for (int i = 0; i < pieces.size(); i++) {
+            double step = piece(i).length() / WARPING_STEPS;
+            for (int k = 0; k < WARPING_STEPS; k++) {
+                double first = sector(i, k * step, shearCentre);
+                double middle = sector(i, (k + 0.5) * step, shearCentre);
+                double last = sector(i, (k + 1) * step, shearCentre);
+                run += step * ((first + 4 * middle + last) / 6 - mean);
+                largest = Math.max(largest, Math.abs(run));
+            }
+        }
+        return warping(shearCentre) / largest;
+    }
+
+    private double meanSector(SectionPoint pole) {
+        return integrate((i, s) -> sector(i, s, pole)) / length();
     }
 
     /** Shear flow of a unit force through the shear centre along z, or along y, 1/m. */

@@ -34,6 +34,13 @@ public final class SectionFormulas {
             "Iw = integral of (w - mean w)2 dA about the shear centre",
             "thin-walled theory (two text pages read)", "open, thin-walled, one thickness",
             "secondary warping across the thickness");
+    /** Moduli of warping. */
+    public static final Formula WARPING_MODULI = new Formula("section.warping-moduli",
+            "Stress of restrained warping in an open thin section",
+            "s_w = B max w/Iw, tau_w = T_w max(integral of w ds)/Iw, w the sectorial coordinate about the shear centre, its mean taken off;"
+                    + " channel: w = h (b - e)/2 at the edge, h e/2 at the web",
+            "Vlasov's theory of thin-walled beams (from memory)", "open, thin-walled, one thickness",
+            "stress across the thickness, peaks within a bend");
     /** Torsion of open sections. */
     public static final Formula OPEN_TORSION = new Formula("section.open-torsion", "Torsion of an open thin section",
             "J = sum(s t3)/3, largest shear stress T t/J", "thin-walled theory (two text pages read)", "open, thin-walled",
@@ -79,7 +86,7 @@ public final class SectionFormulas {
 
     /** All formulas of this family. */
     public static List<Formula> all() {
-        return List.of(NORMAL_STRESS, FOLDED_MOMENTS, MIDLINE_MOMENTS, ROUNDED_CORNER, SHEAR_CENTRE, WARPING, OPEN_TORSION,
-                PLASTIC_MODULUS, SHEAR_AREAS, HOLLOW_MOMENTS, HOLLOW_TORSION, BAR_TORSION, TEE, FLAT_PATTERN);
+        return List.of(NORMAL_STRESS, FOLDED_MOMENTS, MIDLINE_MOMENTS, ROUNDED_CORNER, SHEAR_CENTRE, WARPING, WARPING_MODULI,
+                OPEN_TORSION, PLASTIC_MODULUS, SHEAR_AREAS, HOLLOW_MOMENTS, HOLLOW_TORSION, BAR_TORSION, TEE, FLAT_PATTERN);
     }
 }

@@ -10,8 +10,12 @@ import cradlewright.mechanics.formula.Require;
  * @param warping warping constant I_w about the shear centre, 0 where it is left out, m6
  * @param shearCentreY in the drawing, m
  * @param shearCentreZ in the drawing, m
+ * @param warpingModulus bimoment over this is the largest normal stress, I_w over the largest sectorial coordinate; 0 where nothing
+ *        warps, m4
+ * @param warpingShear torque carried by warping over this is the largest shear stress of it; 0 where nothing warps, m3
  */
-public record TorsionProperties(double constant, double modulus, double warping, double shearCentreY, double shearCentreZ) {
+public record TorsionProperties(double constant, double modulus, double warping, double shearCentreY, double shearCentreZ,
+        double warpingModulus, double warpingShear) {
 
     /** Refuses values that no real section has. */
     public TorsionProperties {
@@ -20,5 +24,17 @@ public record TorsionProperties(double constant, double modulus, double warping,
         Require.notNegative(warping, "warping constant");
         Require.finite(shearCentreY, "shear centre y");
         Require.finite(shearCentreZ, "shear centre z");
+        Require.notNegative(warpingModulus, "warping modulus");
+        Require.notNegative(warpingShear, "warping shear modulus");
+    }
+
+    /** Makes the properties of a section whose warping is left out: closed ones, flats, and strips that meet in one point. */
+    public TorsionProperties(double constant, double modulus, double warping, double shearCentreY, double shearCentreZ) {
+        this(constant, modulus, warping, shearCentreY, shearCentreZ, 0, 0);
+    }
+
+    /** Tells whether a part of the torque is carried by warping, so that normal stress comes with the twist. */
+    public boolean warps() {
+        return warpingModulus > 0;
     }
 }

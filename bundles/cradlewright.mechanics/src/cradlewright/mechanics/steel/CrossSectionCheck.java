@@ -13,8 +13,9 @@ import java.util.Objects;
  *
  * <p>Always on the safe side of the code: the reduction by shear acts on the whole moment resistance, shear by torsion is
  * added in full, all combined by the linear sum. Plastic bending next to compression is used only when the section is of class
- * 1 or 2 in pure compression too. Not looked at: holes, restrained warping, web crippling under point loads (EN 1993-1-3
- * 6.1.7), fatigue.
+ * 1 or 2 in pure compression too. Stress of restrained warping is that of the gross section (EN 1993-1-3 6.1.4, from memory), its
+ * largest size added to the largest of the others. Not looked at: holes, web crippling under point loads (EN 1993-1-3 6.1.7),
+ * fatigue.
  */
 public final class CrossSectionCheck {
 
@@ -146,7 +147,7 @@ public final class CrossSectionCheck {
      */
     public List<Utilisation> check(MemberForces forces) {
         Objects.requireNonNull(forces, "forces");
-        double torsion = Math.abs(forces.t()) / torsionResistance();
+        double torsion = shearByTwist(forces) / shearStrength();
         double shearY = Math.abs(forces.vy()) / shearResistanceY() + (forces.vy() == 0 ? 0 : torsion);
         double shearZ = Math.abs(forces.vz()) / shearResistanceZ() + (forces.vz() == 0 ? 0 : torsion);
         boolean plastic = forces.n() >= 0 || compressionClass().compareTo(SectionClass.CLASS_2) <= 0;
@@ -161,14 +162,29 @@ public final class CrossSectionCheck {
                 weakerZ(forces, plastic) * strengthZ, "N*m", "EN 1993-1-1 6.2.5, 6.2.8");
         List<Utilisation> result = new ArrayList<>(List.of(axial, bendingY, bendingZ,
                 shear("shear along y", shearY, shearResistanceY()), shear("shear along z", shearZ, shearResistanceZ()),
-                new Utilisation(SteelFormulas.TORSION.id(), "torsion", Math.abs(forces.t()), torsionResistance(), "N*m",
+                new Utilisation(SteelFormulas.TORSION.id(), "torsion", torsion * torsionResistance(), torsionResistance(), "N*m",
                         "EN 1993-1-1 6.2.7"),
                 new Utilisation(SteelFormulas.LINEAR_SUM.id(), "axial force and bending together",
                         axial.ratio() + bendingY.ratio() + bendingZ.ratio(), 1, "-", "EN 1993-1-1 6.2.1(7)")));
-        if (forces.t() != 0) {
+        if (forces.t() != 0 || forces.b() != 0) {
             result.add(yieldCriterion(forces));
         }
         return List.copyOf(result);
+    }
+
+    /** Largest shear stress of uniform torsion and of warping, added, Pa. */
+    private double shearByTwist(MemberForces forces) {
+        double uniform = Math.abs(forces.t()) / section.torsion().modulus();
+        return forces.tw() == 0 ? uniform : uniform + Math.abs(forces.tw()) / warping(section.torsion().warpingShear());
+    }
+
+    /** Largest normal stress of restrained warping, Pa. See {@link SteelFormulas#WARPING_TORSION}. */
+    private double normalByTwist(MemberForces forces) {
+        return forces.b() == 0 ? 0 : Math.abs(forces.b()) / warping(section.torsion().warpingModulus());
+    }
+
+    private double warping(double modulus) {
+        return Require.positive(modulus, "warping modulus of " + section.name() + ", on which a bimoment acts,");
     }
 
     private static Utilisation shear(String what, double share, double resistance) {
@@ -186,15 +202,16 @@ public final class CrossSectionCheck {
 
     /**
      * Elastic yield criterion, 6.2.1(5), written as von Mises stress over design yield so that it is linear in the load: the
-     * largest normal stress joined with the sum of the largest shear stresses, also when they lie at different points. In
+     * largest normal stress, that of warping added, joined with the sum of the largest shear stresses, also when they lie at
+     * different points. In
      * class 4 the normal stress comes from the linear sum on effective sections.
      *
      * @see SteelFormulas#YIELD_CRITERION
      */
     public Utilisation yieldCriterion(MemberForces forces) {
-        double normal = slender(forces) ? effectiveNormal(forces) : largestNormal(forces);
+        double normal = (slender(forces) ? effectiveNormal(forces) : largestNormal(forces)) + normalByTwist(forces);
         double shear = Math.abs(forces.vy()) / section.shearY().elastic() + Math.abs(forces.vz()) / section.shearZ().elastic()
-                + Math.abs(forces.t()) / section.torsion().modulus();
+                + shearByTwist(forces);
         return new Utilisation(SteelFormulas.YIELD_CRITERION.id(), "von Mises stress",
                 YieldCriterion.vonMises(normal, 0, shear), yield / gamma, "Pa", "EN 1993-1-1 6.2.1(5)");
     }

@@ -52,8 +52,16 @@ public final class SteelFormulas {
             "flanges keep their full strength");
     /** Torsion. */
     public static final Formula TORSION = new Formula("steel.torsion", "Resistance to torsion",
-            "T_Rd = W_t fy/(sqrt 3 gamma_M0); open sections W_t = J/t", "EN 1993-1-1 6.2.7", "Saint-Venant torsion alone",
-            "restrained warping: neither its help nor its normal stress");
+            "T_Rd = W_t fy/(sqrt 3 gamma_M0); open sections W_t = J/t", "EN 1993-1-1 6.2.7",
+            "elastic; shear of restrained warping is added to that of uniform torsion",
+            "normal stress of restrained warping: see the yield criterion");
+    /** Restrained warping. */
+    public static final Formula WARPING_TORSION = new Formula("steel.warping-torsion", "Torque of an open section, by twist and by warping",
+            "E Iw u'' - G J u = -T; T_t = G J u, T_w = T - T_t, B = E Iw u', s_w = B w/Iw; fork ends, load in the middle:"
+                    + " B = (T/k) tanh(k L/2), T on either side, k = sqrt(G J/(E Iw)); ends between free and stopped: largest of both",
+            "Vlasov's theory of thin-walled beams, EN 1993-1-1 6.2.7; closed forms in SCI P385 Appendix C and AISC Design Guide 9",
+            "open section of one thickness that keeps its shape, small twist; torque along the member known",
+            "distortion of the section, second order, what warping adds to the twist stiffness of the frame");
     /** Linear sum. */
     public static final Formula LINEAR_SUM = new Formula("steel.linear-sum", "Axial force and bending together",
             "N/N_Rd + My/My_Rd + Mz/Mz_Rd <= 1", "EN 1993-1-1 6.2.1(7)", "all classes, safe side", "none beyond its parts");
@@ -101,7 +109,8 @@ public final class SteelFormulas {
     /** All formulas of this family. */
     public static List<Formula> all() {
         return List.of(GRADE, COLD_FORMING_GAIN, CLASS_LIMITS, PLATE_FACTOR, EFFECTIVE_WIDTH, AXIAL, BENDING, SHEAR,
-                SHEAR_BUCKLING, SHEAR_REDUCTION, TORSION, LINEAR_SUM, YIELD_CRITERION, FLEXURAL_BUCKLING, TORSIONAL_BUCKLING,
+                SHEAR_BUCKLING, SHEAR_REDUCTION, TORSION, LINEAR_SUM, YIELD_CRITERION, WARPING_TORSION, FLEXURAL_BUCKLING,
+                TORSIONAL_BUCKLING,
                 CRITICAL_MOMENT, LATERAL_TORSIONAL_BUCKLING, TOP_EDGE_LOAD, MEMBER_SUM, SHEET_RANGE);
     }
 }

@@ -1,6 +1,7 @@
 package cradlewright.mechanics.section;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -31,6 +32,16 @@ class SectionTest {
         VALUES.check("C9.shear-centre", 0.002 - p.torsion().shearCentreY());
         VALUES.check("C9.warping", p.torsion().warping());
         assertEquals(4096e-12 / 0.004, p.torsion().modulus(), 1e-15, "open torsion stress is T t/J");
+        checkWarping("C9", p);
+        checkWarping("zed", FoldedSection.zed(0.120, 0.050, 0.003, 0).sharpCorners().properties());
+        checkWarping("lipped", FoldedSection.lippedChannel(0.100, 0.050, 0.020, 0.002, 0).sharpCorners().properties());
+        assertFalse(FoldedSection.angle(0.060, 0.040, 0.004, 0).sharpCorners().properties().torsion().warps(),
+                "two strips that meet in one point");
+    }
+
+    private static void checkWarping(String tag, SectionProperties p) {
+        VALUES.check(tag + ".warping-modulus", p.torsion().warpingModulus());
+        VALUES.check(tag + ".warping-shear", p.torsion().warpingShear());
     }
 
     @Test

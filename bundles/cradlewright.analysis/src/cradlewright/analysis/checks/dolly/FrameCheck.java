@@ -14,6 +14,7 @@ import cradlewright.analysis.facts.NodeFacts;
 import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.load.LoadsKey;
+import cradlewright.analysis.load.MemberLoad;
 import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.load.SituationsKey;
 import cradlewright.analysis.standing.Standing;
@@ -73,8 +74,14 @@ public abstract class FrameCheck extends VisitCheck {
 
     private static List<LoadedMember> members(DollyFacts dolly, List<Loads> found, Reader reader) {
         Map<String, List<LoadedMember.Taken>> taken = new HashMap<>();
-        found.forEach(loads -> loads.members().forEach(load -> taken.computeIfAbsent(load.memberId(), id -> new ArrayList<>())
-                .add(new LoadedMember.Taken(loads.situation(), load))));
+        Map<String, List<String>> lines = MembersInLine.of(dolly);
+        for (Loads loads : found) {
+            Map<String, MemberLoad> byId = new HashMap<>();
+            loads.members().forEach(load -> byId.put(load.memberId(), load));
+            loads.members().forEach(load -> taken.computeIfAbsent(load.memberId(), id -> new ArrayList<>())
+                    .add(new LoadedMember.Taken(loads.situation(), load,
+                            lines.getOrDefault(load.memberId(), List.of(load.memberId())).stream().map(byId::get).toList())));
+        }
         return dolly.members().stream()
                 .flatMap(member -> member(member, dolly, taken.getOrDefault(member.id(), List.of()), reader).stream()).toList();
     }

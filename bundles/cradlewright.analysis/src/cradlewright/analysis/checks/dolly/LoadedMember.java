@@ -29,16 +29,40 @@ public record LoadedMember(MemberFacts facts, double length, boolean upright, Op
         Optional<StockFacts.Steel> steel,
         List<Taken> taken) {
 
-    /** What the member carries in one situation. */
-    public record Taken(Situation situation, MemberLoad load) {
+    /**
+     * What the member carries in one situation.
+     *
+     * @param situation what happens
+     * @param load what it carries
+     * @param inLine what the members in line with it carry, in their order, itself among them
+     */
+    public record Taken(Situation situation, MemberLoad load, List<MemberLoad> inLine) {
+
+        /** Copies the list; refuses a line that the member is not in. */
+        public Taken {
+            inLine = List.copyOf(inLine);
+            if (!inLine.contains(load)) {
+                throw new IllegalArgumentException("the line of " + load.memberId() + " does not hold it");
+            }
+        }
+
+        /** Makes the load of a member that nothing runs on from. */
+        Taken(Situation situation, MemberLoad load) {
+            this(situation, load, List.of(load));
+        }
+
+        /** Returns the forces at its cuts when it is of that section: those of {@link #forces}, the torque split where it warps. */
+        List<MemberForces> forces(SectionShape shape) {
+            return shape.properties().torsion().warps()
+                    ? TwistedForces.of(inLine, inLine.indexOf(load), shape.properties().torsion()) : forces();
+        }
 
         /**
          * Returns the forces at the critical cuts for the rules of steel. Frame and steel share axes and signs: tension above zero,
          * a moment about y above zero pulls the upper side, one about z presses the side of y.
          */
         List<MemberForces> forces() {
-            return load.stations().stream().map(StationForces::forces)
-                    .map(f -> new MemberForces(f.n(), f.vy(), f.vz(), f.t(), f.my(), f.mz())).toList();
+            return load.stations().stream().map(StationForces::forces).map(TwistedForces::plain).toList();
         }
     }
 

@@ -28,7 +28,7 @@ public final class MemberShearCheck extends SteelMemberCheck {
     @Override
     Optional<Used> worst(LoadedMember member, SectionShape shape, double yield) {
         CrossSectionCheck check = new CrossSectionCheck(shape.properties(), yield, Steel.GAMMA_M0);
-        return member.worst(taken -> taken.forces().stream().flatMap(forces -> check.check(forces).stream())
+        return member.worst(taken -> taken.forces(shape).stream().flatMap(forces -> check.check(forces).stream())
                 .filter(use -> use.formulaId().equals(SteelFormulas.SHEAR.id())).toList());
     }
 
@@ -52,10 +52,10 @@ public final class MemberShearCheck extends SteelMemberCheck {
     }
 
     private static double force(LoadedMember member, Used used) {
-        CrossSectionCheck check = new CrossSectionCheck(member.shape().orElseThrow().properties(), member.yield().orElseThrow(),
-                Steel.GAMMA_M0);
+        SectionShape shape = member.shape().orElseThrow();
+        CrossSectionCheck check = new CrossSectionCheck(shape.properties(), member.yield().orElseThrow(), Steel.GAMMA_M0);
         MemberForces cut = member.taken().stream().filter(taken -> taken.situation().equals(used.situation()))
-                .flatMap(taken -> taken.forces().stream()).filter(forces -> check.check(forces).contains(used.use())).findFirst()
+                .flatMap(taken -> taken.forces(shape).stream()).filter(forces -> check.check(forces).contains(used.use())).findFirst()
                 .orElseThrow();
         return Math.abs(used.use().what().endsWith("y") ? cut.vy() : cut.vz());
     }

@@ -1,10 +1,13 @@
 package cradlewright.analysis.checks.dolly;
 
+import cradlewright.analysis.check.Amount;
 import cradlewright.analysis.check.CheckInfo;
+import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.dolly.LoadedMember.Used;
 import cradlewright.analysis.dolly.SectionShape;
+import cradlewright.mechanics.section.TorsionProperties;
 import cradlewright.mechanics.steel.CrossSectionCheck;
 import cradlewright.mechanics.steel.Steel;
 import cradlewright.mechanics.steel.SteelFormulas;
@@ -17,10 +20,14 @@ import java.util.stream.Stream;
 /**
  * Is the steel of each member strong enough against push, pull, bending and twisting at its most used cut? Shear has a check of its own,
  * {@link MemberShearCheck}; where it is beyond its limit nothing is left for bending, and that check alone answers.
- * The load of an open section is taken to go in at its web, so that
- * it bends without twisting of its own.
+ * Nodes lie at the middle of the area of a section, loads act where their supports stand: an open section whose shear centre lies
+ * elsewhere is twisted by them, and the frame says where that twist is held. What warping at the ends is held by is not known, so the
+ * worst of free and stopped ends counts.
  */
 public final class MemberStrengthCheck extends SteelMemberCheck {
+
+    /** Distance of the shear centre that is rounding, m. */
+    private static final double NEAR = 1e-9;
 
     /** Creates the check. */
     public MemberStrengthCheck() {
@@ -28,14 +35,40 @@ public final class MemberStrengthCheck extends SteelMemberCheck {
                 "EN 1993-1-1 6.2, EN 1993-1-5 for thin walls",
                 Cautions.STRUCTURE, List.of("section and steel of each member", "places of its ends", "what stands on the dolly"),
                 List.of(SteelFormulas.AXIAL, SteelFormulas.BENDING, SteelFormulas.SHEAR_REDUCTION, SteelFormulas.TORSION,
-                        SteelFormulas.LINEAR_SUM, SteelFormulas.YIELD_CRITERION, SteelFormulas.CLASS_LIMITS,
+                        SteelFormulas.WARPING_TORSION, SteelFormulas.LINEAR_SUM, SteelFormulas.YIELD_CRITERION, SteelFormulas.CLASS_LIMITS,
                         SteelFormulas.EFFECTIVE_WIDTH)));
     }
 
     @Override
     Optional<Used> worst(LoadedMember member, SectionShape shape, double yield) {
         CrossSectionCheck check = new CrossSectionCheck(shape.properties(), yield, Steel.GAMMA_M0);
-        return member.worst(taken -> taken.forces().stream().flatMap(forces -> butForShear(check.check(forces))).toList());
+        return member.worst(taken -> taken.forces(shape).stream().flatMap(forces -> butForShear(check.check(forces))).toList());
+    }
+
+    @Override
+    void inputs(FindingBuilder finding, LoadedMember member, Used used) {
+        SectionShape shape = member.shape().orElseThrow();
+        TorsionProperties torsion = shape.properties().torsion();
+        double beside = Math.hypot(torsion.shearCentreY() - shape.properties().moments().centroidY(),
+                torsion.shearCentreZ() - shape.properties().moments().centroidZ());
+        if (beside <= NEAR || !used.use().formulaId().equals(SteelFormulas.YIELD_CRITERION.id())) {
+            return;
+        }
+        finding.input("from the middle of its area, where its places lie, to the point over which a load does not twist it",
+                Amount.length(beside), "from the shape of the section");
+        CrossSectionCheck check = new CrossSectionCheck(shape.properties(), member.yield().orElseThrow(), Steel.GAMMA_M0);
+        member.taken().stream().filter(taken -> taken.situation().equals(used.situation()))
+                .flatMap(taken -> taken.forces(shape).stream()).filter(forces -> check.check(forces).contains(used.use())).findFirst()
+                .filter(forces -> forces.b() != 0).ifPresent(forces -> finding.shown("of this pull and push by its warping",
+                        Amount.stress(forces.b() / torsion.warpingModulus()), "its ends free to warp or stopped, whichever is worse"));
+    }
+
+    @Override
+    String otherwise(LoadedMember member, Used used) {
+        boolean open = member.shape().orElseThrow().properties().torsion().warps();
+        return open && used.use().formulaId().equals(SteelFormulas.YIELD_CRITERION.id())
+                ? "Close " + member.facts().name() + " with a lid sheet all along, take a tube or two channels back to back in its"
+                        + " place, or put a cross member beside the support." : super.otherwise(member, used);
     }
 
     private static Stream<Utilisation> butForShear(List<Utilisation> uses) {

@@ -42,6 +42,11 @@ abstract class SteelMemberCheck extends FrameCheck {
         return "Take a section with a thicker wall in its place.";
     }
 
+    /** Returns what to do where no thicker sheet helps. */
+    String otherwise(LoadedMember member, Used used) {
+        return "Take a stronger shape for " + member.facts().name() + ", or put a support nearer to a castor.";
+    }
+
     /** Notes what went in beside the yield strength. */
     void inputs(FindingBuilder finding, LoadedMember member, Used used) {
     }
@@ -87,7 +92,7 @@ abstract class SteelMemberCheck extends FrameCheck {
         if (verdict == Verdict.STOP && !reader.tried()) {
             finding.remediesOr(new GaugeSearch(reader, dolly, member)
                     .thicker(shape -> worst(member, shape, yield).map(u -> verdict(u, margin)), verdict),
-                    "Take a stronger shape for " + member.facts().name() + ", or put a support nearer to a castor.");
+                    otherwise(member, used));
         }
         return finding.say(verdict, words(verdict, used));
     }

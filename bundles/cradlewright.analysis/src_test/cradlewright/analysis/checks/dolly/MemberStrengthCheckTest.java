@@ -87,6 +87,34 @@ class MemberStrengthCheckTest {
         all.forEach(finding -> assertFalse(finding.words().contains("shear"), finding.words()));
     }
 
+    private static Finding endOf(FrameShop shop) {
+        return shop.ask(new MemberStrengthCheck()).stream().filter(finding -> finding.objectId().equals("left-0")).findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * Channel 100 x 50 x 4 with its load over the middle of its area, 30 mm beside the shear centre. By hand, 300 kg: V = 1.5 x 735.5 N =
+     * 1103 N, M/W = 551.6/23.6e-6 = 23.4 MPa, T = 33.1 N*m; warping stopped at the support, free at the foot: B = T/k tanh(0.5 k) = 11.75
+     * N*m2, k = 2.305/m (Vlasov's theory, SCI P385), B/(2.064e-7 m4) = 56.9 MPa. Together 80.3 MPa or 0.342 of 235 MPa; the shear stress
+     * of 10 to 20 MPa adds up to a tenth.
+     */
+    @Test
+    void aLoadBesideTheShearCentreTwistsAChannel() {
+        Finding finding = endOf(new FrameShop(FrameShop.channel("channel", 0.100, 0.050, 0.004), 235e6, 360e6).weighs(300));
+        double use = finding.use().orElseThrow();
+        assertTrue(use > 0.98 * 0.342 && use < 1.12 * 0.342, finding.toString());
+        assertTrue(finding.words().contains("bending and twisting together"), finding.words());
+    }
+
+    @Test
+    void aChannelThatOnlyBendingWouldLeaveWholeStopsAndABoxHolds() {
+        Finding channel = endOf(new FrameShop(FrameShop.channel("channel", 0.100, 0.050, 0.004), 235e6, 360e6).weighs(950));
+        assertTrue(950 * PER_KILOGRAM / (23.6e-6 * 235e6) < 0.35, "bending alone");
+        assertEquals(Verdict.STOP, channel.verdict());
+        Finding box = endOf(new FrameShop(FrameShop.box("box", 0.100, 0.050, 0.004), 235e6, 360e6).weighs(950));
+        assertEquals(Verdict.HOLDS, box.verdict());
+    }
+
     @Test
     void everyMemberHasItsOwnAnswer() {
         assertEquals(8, shop(500).ask(check).size());
