@@ -77,6 +77,7 @@ public final class Messages extends NLS {
     public static String Shelf_jobs;
     public static String Shelf_shop;
     public static String Shelf_stock;
+    public static String Splash_version;
     public static String Start_noFolder;
     public static String Start_second;
     public static String Start_title;

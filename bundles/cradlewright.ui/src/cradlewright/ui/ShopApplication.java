@@ -2,6 +2,7 @@ package cradlewright.ui;
 
 import java.io.IOException;
 import java.net.URL;
+import java.util.List;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
@@ -24,6 +25,7 @@ public final class ShopApplication implements IApplication {
             if (!claimOwnFolder()) {
                 return EXIT_OK;
             }
+            Splash.show(display, List.of(Platform.getCommandLineArgs()));
             int code = PlatformUI.createAndRunWorkbench(display, new ShopWorkbenchAdvisor(words));
             return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {

@@ -71,6 +71,7 @@ final class ShopWorkbenchAdvisor extends WorkbenchAdvisor {
     @Override
     public void postStartup() {
         IWorkbench workbench = getWorkbenchConfigurer().getWorkbench();
+        Splash.close();
         UndoRedo.install(workbench);
         StartPages.install(workbench);
         Recovery.install(workbench);

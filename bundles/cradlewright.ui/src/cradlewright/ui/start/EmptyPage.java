@@ -37,7 +37,8 @@ final class EmptyPage {
         title.setFont(JFaceResources.getHeaderFont());
         title.setText(Messages.Empty_title);
         text(Messages.Empty_own);
-        button(Messages.Empty_open, this::open).setImage(Picture.OPEN.image());
+        button(Messages.Empty_open, () -> run("cradlewright.ui.openShop")).setImage(Picture.OPEN.image());
+        button(Messages.Empty_new, () -> run("cradlewright.ui.newShop")).setImage(Picture.SHOP.image());
         if (DemoShop.available()) {
             text(NLS.bind(Messages.Empty_demo, DemoShop.usualFolder()));
             button(Messages.Empty_openDemo, () -> demo(DemoShop.usualFolder())).setImage(Picture.SHOP.image());
@@ -62,9 +63,9 @@ final class EmptyPage {
         return page;
     }
 
-    private void open() {
+    private void run(String command) {
         try {
-            window.getService(IHandlerService.class).executeCommand("cradlewright.ui.openShop", null);
+            window.getService(IHandlerService.class).executeCommand(command, null);
         } catch (CommandException e) {
             throw new IllegalStateException(e);
         }

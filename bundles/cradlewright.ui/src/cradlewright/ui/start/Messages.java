@@ -11,6 +11,7 @@ final class Messages extends NLS {
     public static String Demo_where;
     public static String Empty_demo;
     public static String Empty_demoElsewhere;
+    public static String Empty_new;
     public static String Empty_open;
     public static String Empty_openDemo;
     public static String Empty_own;

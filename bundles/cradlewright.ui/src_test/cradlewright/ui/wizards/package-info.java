@@ -1,0 +1,2 @@
+/** Tests of what the wizards make. */
+package cradlewright.ui.wizards;
