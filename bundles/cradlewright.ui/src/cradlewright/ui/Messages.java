@@ -44,7 +44,9 @@ public final class Messages extends NLS {
     public static String Navigator_delete;
     public static String Navigator_filter;
     public static String Navigator_noShop;
+    public static String Navigator_later;
     public static String Navigator_old;
+    public static String Navigator_today;
     public static String Navigator_open;
     public static String Navigator_paste;
     public static String Navigator_rename;

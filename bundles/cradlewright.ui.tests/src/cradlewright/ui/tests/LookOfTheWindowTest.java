@@ -8,6 +8,7 @@ import cradlewright.ui.ask.AskView;
 import cradlewright.ui.history.HistoryView;
 import cradlewright.ui.look.VerdictLook;
 import cradlewright.ui.navigator.ShopView;
+import cradlewright.ui.parts.PartsEditor;
 import cradlewright.ui.shop.ShopEditors;
 import cradlewright.ui.shop.WorkingShop;
 import cradlewright.ui.warnings.WarningsView;
@@ -92,6 +93,14 @@ class LookOfTheWindowTest {
             }
         }
         assertTrue(seen.size() > 3, seen.toString());
+    }
+
+    @Test
+    void thePartsListIsDrawnWhole() {
+        PartsEditor.open(Bot.page(), shop.folder().files().stream().filter(file -> file.path().contains("black estate")).findFirst()
+                .orElseThrow());
+        Bot.settle();
+        look(Bot.shell(), "parts-list");
     }
 
     @Test

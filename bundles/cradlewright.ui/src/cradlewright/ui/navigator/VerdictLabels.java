@@ -39,7 +39,11 @@ final class VerdictLabels extends ColumnLabelProvider {
 
     @Override
     public String getText(Object row) {
-        return row instanceof ShopFile ? Messages.Navigator_unreadable : verdict(row).map(VerdictLook::word).orElse("");
+        if (row instanceof ShopFile) {
+            return Messages.Navigator_unreadable;
+        }
+        String word = verdict(row).map(VerdictLook::word).orElse("");
+        return worst.graverLater(ShopLabels.id(row)) ? NLS.bind(Messages.Navigator_today, word) : word;
     }
 
     @Override
@@ -55,6 +59,8 @@ final class VerdictLabels extends ColumnLabelProvider {
 
     @Override
     public String getToolTipText(Object row) {
-        return verdict(row).map(verdict -> old ? NLS.bind(Messages.Navigator_old, verdict.word()) : null).orElse(null);
+        String later = worst.later(ShopLabels.id(row)).map(VerdictLook::word).orElse("");
+        return verdict(row).map(verdict -> old ? NLS.bind(Messages.Navigator_old, verdict.word())
+                : later.isEmpty() ? null : NLS.bind(Messages.Navigator_later, verdict.word(), later)).orElse(null);
     }
 }

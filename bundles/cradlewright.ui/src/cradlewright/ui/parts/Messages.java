@@ -46,12 +46,14 @@ final class Messages extends NLS {
     public static String Column_x;
     public static String Column_y;
     public static String Column_z;
+    public static String Editor_byPiece;
     public static String Editor_chooseCar;
     public static String Editor_count;
     public static String Editor_countShown;
     public static String Editor_filter;
     public static String Editor_group;
     public static String Editor_notOfShop;
+    public static String Editor_oneList;
     public static String Editor_parts;
     public static String Editor_table;
     public static String Editor_tip;

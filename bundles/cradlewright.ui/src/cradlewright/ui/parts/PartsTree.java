@@ -38,6 +38,7 @@ import org.eclipse.jface.viewers.ViewerFilter;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
@@ -53,6 +54,8 @@ final class PartsTree {
     private static final int NUMBER_WIDTH = 70;
     private static final int GIVE_WIDTH = 104;
     private static final int STAGE_WIDTH = 104;
+    private static final int WIDEST_STAGE = 180;
+    private static final int MARGIN = 24;
 
     private final TreeViewer viewer;
     private final Supplier<PartsTable> table;
@@ -133,6 +136,16 @@ final class PartsTree {
         }
     }
 
+    /** Names of stages are long and begin alike. */
+    private int width(Stage stage) {
+        GC gc = new GC(viewer.getTree());
+        try {
+            return Math.max(STAGE_WIDTH, Math.min(WIDEST_STAGE, gc.textExtent(Nouns.name(stage)).x + MARGIN));
+        } finally {
+            gc.dispose();
+        }
+    }
+
     private static int width(PartColumn column) {
         return switch (column) {
             case NAME -> NAME_WIDTH;
@@ -182,7 +195,7 @@ final class PartsTree {
         stageColumns.clear();
         stages = now;
         for (Stage stage : stages) {
-            TreeViewerColumn made = column(STAGE_WIDTH, SWT.LEFT, Comparator.comparing(thing -> !Ticks.isOn(stage, thing)));
+            TreeViewerColumn made = column(width(stage), SWT.LEFT, Comparator.comparing(thing -> !Ticks.isOn(stage, thing)));
             made.getColumn().setData(stage);
             made.setLabelProvider(new TickLabels(stage));
             name(made.getColumn());

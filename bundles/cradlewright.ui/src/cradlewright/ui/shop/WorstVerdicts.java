@@ -19,12 +19,16 @@ import java.util.Set;
 public final class WorstVerdicts {
 
     /** What is known before there are answers: nothing. */
-    public static final WorstVerdicts NONE = new WorstVerdicts(Map.of());
+    public static final WorstVerdicts NONE = new WorstVerdicts(Map.of(), Map.of(), Set.of());
 
     private final Map<String, Verdict> worst;
+    private final Map<String, Verdict> later;
+    private final Set<String> planned;
 
-    private WorstVerdicts(Map<String, Verdict> worst) {
+    private WorstVerdicts(Map<String, Verdict> worst, Map<String, Verdict> later, Set<String> planned) {
         this.worst = worst;
+        this.later = later;
+        this.planned = planned;
     }
 
     /**
@@ -36,10 +40,14 @@ public final class WorstVerdicts {
      */
     public static WorstVerdicts of(ShopAnswers answers, ShopSnapshot shop) {
         Map<String, Verdict> worst = new HashMap<>();
+        Map<String, Verdict> later = new HashMap<>();
         Set<String> on = new HashSet<>();
+        Set<String> planned = new HashSet<>();
         for (CarFacts car : cars(shop)) {
             List<VisitFacts> present = PartOffQuestion.current(car, shop.today());
             present.forEach(visit -> on.add(visit.id()));
+            car.visits().stream().filter(visit -> !present.contains(visit) && !car.over(visit, shop.today()))
+                    .forEach(visit -> planned.add(visit.id()));
             worst.put(car.id(), present.isEmpty() ? Verdict.CANT_SAY : Verdict.HOLDS);
         }
         for (Subject subject : answers.subjects()) {
@@ -48,12 +56,28 @@ public final class WorstVerdicts {
         for (Finding finding : answers.findings()) {
             Optional<String> visit = finding.subject().visitId();
             visit.ifPresent(id -> worst.merge(id, finding.verdict(), Verdict::worse));
+            visit.filter(planned::contains).ifPresent(id -> later.merge(finding.subject().ownerId(), finding.verdict(), Verdict::worse));
             if (visit.isEmpty() || on.contains(visit.get())) {
                 worst.merge(finding.subject().ownerId(), finding.verdict(), Verdict::worse);
                 worst.merge(finding.objectId(), finding.verdict(), Verdict::worse);
             }
         }
-        return new WorstVerdicts(worst);
+        return new WorstVerdicts(worst, later, planned);
+    }
+
+    /** Returns the gravest verdict about the visits of a car that are still to come; nothing when there is none, or nothing about it. */
+    public Optional<Verdict> later(String carId) {
+        return Optional.ofNullable(later.get(carId));
+    }
+
+    /** Tells whether the word of the day leaves out something graver that is still to come. */
+    public boolean graverLater(String carId) {
+        return later(carId).filter(word -> of(carId).filter(now -> now.compareTo(word) < 0).isPresent()).isPresent();
+    }
+
+    /** Tells whether a visit is still to come. */
+    public boolean planned(String visitId) {
+        return planned.contains(visitId);
     }
 
     private static List<CarFacts> cars(ShopSnapshot shop) {

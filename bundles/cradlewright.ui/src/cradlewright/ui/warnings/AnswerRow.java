@@ -4,6 +4,7 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.report.FindingWords;
 import cradlewright.report.UnitSystem;
 import java.util.List;
+import org.eclipse.osgi.util.NLS;
 
 /**
  * One answer.
@@ -20,12 +21,15 @@ record AnswerRow(Finding finding, String key, String what, String numbers) {
      *
      * @param thing name of the car, dolly or gear that it is about
      * @param before the rows of its group so far
+     * @param planned whether it is about a visit that is still to come
      */
-    static AnswerRow of(Finding finding, Gathering gathering, String thing, List<AnswerRow> before, UnitSystem units) {
+    static AnswerRow of(Finding finding, Gathering gathering, String thing, List<AnswerRow> before, boolean planned,
+            UnitSystem units) {
         String place = String.join("|", finding.check(), finding.subject().ownerId(), finding.subject().visitId().orElse(""),
                 finding.objectId());
         long same = before.stream().filter(row -> row.key().startsWith(place + '|')).count();
-        String where = gathering == Gathering.CHECK ? finding.subject().label() : within(finding.subject().label(), thing);
+        String label = gathering == Gathering.CHECK ? finding.subject().label() : within(finding.subject().label(), thing);
+        String where = planned ? NLS.bind(Messages.Warnings_planned, label) : label;
         String reason = FindingWords.reason(finding);
         return new AnswerRow(finding, place + '|' + same, where.isEmpty() ? reason : where + ": " + reason,
                 FindingWords.numbers(finding, units));

@@ -10,7 +10,9 @@ import cradlewright.analysis.importer.ShopImporter;
 import cradlewright.analysis.run.ShopChecks;
 import cradlewright.analysis.writeback.WriteBack;
 import cradlewright.model.base.FileRoot;
+import cradlewright.model.edit.ChangeRefused;
 import cradlewright.model.edit.ShopChange;
+import cradlewright.model.edit.ShopStack;
 import cradlewright.model.io.ReadProblem;
 import cradlewright.model.io.ShopFile;
 import cradlewright.model.io.ShopFolder;
@@ -62,6 +64,35 @@ record Fix(Remedy remedy, Change change, WriteBack writeBack, long snapshot) {
         Set<ShopFile> touched = files.stream().flatMap(Optional::stream).collect(Collectors.toSet());
         return Optional.of(new ShopChange(NLS.bind(Messages.Fix_label, remedy.words().replaceAll("\\.$", "")), touched,
                 () -> enter(folder, touched, now)));
+    }
+
+    /** Tells whether the files can hold what was tried: does it, looks, and takes it back before anybody hears of it. */
+    boolean canBeEntered(ShopStack stack, ShopFolder folder, ShopSnapshot now) {
+        Optional<ShopChange> change = toChange(folder, now);
+        if (change.isEmpty()) {
+            return false;
+        }
+        try {
+            stack.execute(new ShopChange(change.get().label(), change.get().files(), () -> {
+                change.get().body().run();
+                throw new Rehearsed();
+            }));
+        } catch (Rehearsed e) {
+            return true;
+        } catch (NotEntered | ChangeRefused e) {
+            return false;
+        }
+        throw new IllegalStateException("a rehearsal is never kept");
+    }
+
+    /** Ends a rehearsal. */
+    private static final class Rehearsed extends RuntimeException {
+
+        private static final long serialVersionUID = 1;
+
+        Rehearsed() {
+            super(null, null, false, false);
+        }
     }
 
     private void enter(ShopFolder folder, Set<ShopFile> touched, ShopSnapshot now) {

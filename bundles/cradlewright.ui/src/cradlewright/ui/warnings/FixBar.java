@@ -37,7 +37,8 @@ final class FixBar {
         fill(List.of(), Optional.empty());
         running = shop.filter(open -> !open.workingOut()).flatMap(open -> finding.map(about -> {
             ShopSnapshot snapshot = open.snapshot();
-            return open.askChecks((checks, progress) -> Fix.of(about, snapshot, checks, progress), fixes -> fill(fixes, finding));
+            return open.askChecks((checks, progress) -> Fix.of(about, snapshot, checks, progress), fixes -> fill(fixes.stream()
+                    .filter(fix -> fix.canBeEntered(open.stack(), open.folder(), open.snapshot())).toList(), finding));
         }));
     }
 

@@ -19,11 +19,13 @@ final class Messages extends NLS {
     public static String Warnings_choose;
     public static String Warnings_copy;
     public static String Warnings_copyAll;
+    public static String Warnings_days;
     public static String Warnings_explained;
     public static String Warnings_filter;
     public static String Warnings_noShop;
     public static String Warnings_none;
     public static String Warnings_numbers;
+    public static String Warnings_planned;
     public static String Warnings_what;
 
     static {

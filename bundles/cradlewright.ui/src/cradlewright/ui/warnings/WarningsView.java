@@ -17,6 +17,7 @@ import cradlewright.ui.shop.ShopEditors;
 import cradlewright.ui.shop.StateWords;
 import cradlewright.ui.shop.WorkingShop;
 import cradlewright.ui.shop.WorkingShopListener;
+import cradlewright.ui.shop.WorstVerdicts;
 import cradlewright.ui.words.ReaderUnits;
 import java.util.EnumSet;
 import java.util.List;
@@ -228,7 +229,8 @@ public final class WarningsView extends ViewPart implements OpenShopListener, Wo
 
     private void fill() {
         Optional<ShopAnswers> answers = shop.filter(open -> open.state() != WorkingShop.State.HELD_BACK).flatMap(WorkingShop::answers);
-        rows.show(answers.map(all -> AnswerGroup.gather(all, shop.orElseThrow().catalogue(), gathering, wanted, ReaderUnits.current()))
+        rows.show(answers.map(all -> AnswerGroup.gather(all, shop.orElseThrow().catalogue(), gathering, wanted,
+                WorstVerdicts.of(all, shop.orElseThrow().snapshot()), ReaderUnits.current()))
                 .orElse(List.of()));
         String state = shop.map(StateWords::of).orElse("");
         String words = state.isEmpty() && shop.isPresent() && rows.groups().isEmpty() ? Messages.Warnings_none : state;

@@ -1,6 +1,8 @@
 package cradlewright.ui.shop;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.check.CheckInfo;
 import cradlewright.analysis.check.Finding;
@@ -59,6 +61,8 @@ class WorstVerdictsTest {
         assertEquals(Optional.of(Verdict.TIGHT), worst.of("1L"));
         assertEquals(Optional.of(Verdict.TIGHT), worst.of("now"));
         assertEquals(Optional.of(Verdict.STOP), worst.of("planned"));
+        assertEquals(Optional.of(Verdict.STOP), worst.later("car"));
+        assertTrue(worst.graverLater("car") && worst.planned("planned") && !worst.planned("now"));
         assertEquals(Optional.of(Verdict.HOLDS), worst.of("dolly"), "asked about, and nothing against it today");
         assertEquals(Optional.empty(), worst.of("somebody"));
     }
@@ -68,6 +72,8 @@ class WorstVerdictsTest {
         WorstVerdicts worst = worst(visits(), finding(NOW, "dolly", Verdict.STOP));
         assertEquals(Optional.of(Verdict.STOP), worst.of("dolly"));
         assertEquals(Optional.of(Verdict.STOP), worst.of("car"));
+        assertEquals(Optional.empty(), worst.later("car"));
+        assertFalse(worst.graverLater("car"));
     }
 
     @Test

@@ -12,10 +12,18 @@ import cradlewright.analysis.check.Scope;
 import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.BuiltInChecks;
+import cradlewright.analysis.facts.CarFacts;
+import cradlewright.analysis.facts.SettingsFacts;
+import cradlewright.analysis.facts.ShopSnapshot;
+import cradlewright.analysis.facts.VisitFacts;
 import cradlewright.analysis.run.ShopAnswers;
 import cradlewright.report.UnitSystem;
+import cradlewright.ui.shop.WorstVerdicts;
+import java.time.LocalDate;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -41,7 +49,7 @@ class AnswerGroupTest {
 
     private static List<AnswerGroup> gather(Gathering gathering, Set<Verdict> wanted, Finding... findings) {
         ShopAnswers answers = new ShopAnswers(1, "Shop", List.of(CAR, VISIT, DOLLY), List.of(findings));
-        return AnswerGroup.gather(answers, BuiltInChecks.catalogue(), gathering, wanted, UnitSystem.METRIC);
+        return AnswerGroup.gather(answers, BuiltInChecks.catalogue(), gathering, wanted, WorstVerdicts.NONE, UnitSystem.METRIC);
     }
 
     @Test
@@ -53,6 +61,24 @@ class AnswerGroupTest {
         assertEquals("bench: Nobody knows.", groups.get(0).rows().get(1).what());
         assertEquals("asked 90 N, can give 100 N (90 %)", groups.get(0).rows().get(0).numbers());
         assertEquals(Verdict.STOP, groups.get(0).worst());
+    }
+
+    @Test
+    void whatIsStillToComeIsToldApartFromToday() {
+        LocalDate today = LocalDate.of(2026, 3, 31);
+        VisitFacts planned = new VisitFacts("visit", "sills", Optional.empty(), Optional.empty(), Optional.of(today.plusDays(2)),
+                Optional.empty(), Optional.empty());
+        CarFacts car = new CarFacts("car", "Red coupe", true, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), List.of(), List.of(planned), List.of());
+        ShopAnswers answers = new ShopAnswers(1, "Shop", List.of(CAR, VISIT, DOLLY), List.of(STOP, OPEN, TIGHT));
+        WorstVerdicts day = WorstVerdicts.of(answers, new ShopSnapshot(1, "Shop", SettingsFacts.commonPractice(), today,
+                new LinkedHashMap<>(Map.of("car", car))));
+        List<AnswerGroup> groups = AnswerGroup.gather(answers, BuiltInChecks.catalogue(), Gathering.THING, WARNINGS, day,
+                UnitSystem.METRIC);
+        assertEquals("Red coupe (CAN'T SAY today; planned visits: STOP)", groups.get(0).title());
+        assertEquals("sills, planned: 1L: It is so.", groups.get(0).rows().get(0).what());
+        assertEquals("bench: Nobody knows.", groups.get(0).rows().get(1).what());
+        assertEquals("Dolly 1", groups.get(1).title());
     }
 
     @Test
@@ -90,7 +116,7 @@ class AnswerGroupTest {
     @Test
     void theCatalogueNeedNotKnowACheckThatHasAnAnswer() {
         ShopAnswers answers = new ShopAnswers(1, "Shop", List.of(CAR, VISIT), List.of(STOP));
-        assertEquals("tip.other", AnswerGroup.gather(answers, new CheckCatalogue(List.of()), Gathering.CHECK, WARNINGS, UnitSystem.INCH)
-                .get(0).title());
+        assertEquals("tip.other", AnswerGroup.gather(answers, new CheckCatalogue(List.of()), Gathering.CHECK, WARNINGS,
+                WorstVerdicts.NONE, UnitSystem.INCH).get(0).title());
     }
 }

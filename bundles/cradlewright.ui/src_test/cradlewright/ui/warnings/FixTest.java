@@ -34,6 +34,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -147,5 +148,21 @@ class FixTest {
         ShopChange entered = bad.toChange(folder, before).orElseThrow();
         assertThrows(NotEntered.class, () -> stack.execute(entered));
         assertEquals(before, snapshot(1));
+        assertFalse(bad.canBeEntered(stack, folder, before), "so it is not offered");
+    }
+
+    @Test
+    void whatIsOfferedWasRehearsedAndNothingOfThatIsLeft() {
+        ShopSnapshot before = snapshot(1);
+        Fix good = fix(before);
+        List<Object> heard = new ArrayList<>();
+        stack.addListener(heard::add);
+        assertTrue(good.canBeEntered(stack, folder, before));
+        assertFalse(good.canBeEntered(stack, folder, snapshot(2)), "another shop than the one for which it was tried");
+        assertEquals(before, snapshot(1));
+        assertEquals(List.of(), stack.history());
+        assertEquals(List.of(), heard);
+        stack.execute(good.toChange(folder, before).orElseThrow());
+        assertEquals(1, heard.size());
     }
 }
