@@ -132,7 +132,12 @@ public final class FindingWords {
     }
 
     private static String percent(double use) {
+        return " (" + use(use) + ")";
+    }
+
+    /** Returns demand over capacity in words: "48 %"; with one more digit where whole ones would hide on which side of 100 it is. */
+    public static String use(double use) {
         boolean close = use > 0.99 && use < 1.01;
-        return " (" + String.format(Locale.ROOT, close ? "%.1f" : "%.0f", 100 * use) + " %)";
+        return String.format(Locale.ROOT, close ? "%.1f" : "%.0f", 100 * use) + " %";
     }
 }

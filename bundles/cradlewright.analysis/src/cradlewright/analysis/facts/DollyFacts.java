@@ -94,6 +94,18 @@ public record DollyFacts(String id, String name, Build build, Optional<Value> ma
                 joints, castors, feet, fixtures, CarFacts.replace(props, prop), heights);
     }
 
+    /** Returns this dolly with the corner of that id replaced. */
+    public DollyFacts with(NodeFacts node) {
+        return new DollyFacts(id, name, build, mass, balancePoint, ratedLoad, examination, CarFacts.replace(nodes, node), members,
+                joints, castors, feet, fixtures, props, heights);
+    }
+
+    /** Returns this dolly with the fixture of that id replaced. */
+    public DollyFacts with(FixtureFacts fixture) {
+        return new DollyFacts(id, name, build, mass, balancePoint, ratedLoad, examination, nodes, members,
+                joints, castors, feet, CarFacts.replace(fixtures, fixture), props, heights);
+    }
+
     /** Returns this dolly standing higher by that much, m. */
     public DollyFacts raised(double by) {
         Vec3 up = Vec3.UP.times(by);

@@ -1,6 +1,7 @@
 package cradlewright.diagrams.car;
 
 import cradlewright.diagrams.Messages;
+import cradlewright.diagrams.shared.Moved;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.model.base.Condition;
 import cradlewright.model.base.Identified;
@@ -80,7 +81,7 @@ final class CarAdditions {
                         point.setDirection(new Direction(0, 0, -1));
                     });
             case CUT_ZONE -> cut(place, far.map(corner -> drawn(Axes.of(setup).onCar(corner)))
-                    .orElseGet(() -> Place.moved(place, USUAL_CUT.x(), USUAL_CUT.y(), USUAL_CUT.z())));
+                    .orElseGet(() -> Moved.by(place, USUAL_CUT.x(), USUAL_CUT.y(), USUAL_CUT.z())));
         };
     }
 
@@ -95,7 +96,7 @@ final class CarAdditions {
     }
 
     private static Position drawn(Vec3 metres) {
-        return Place.moved(new Position(0, 0, 0, OptionalDouble.empty(), Source.DRAWING), MM * metres.x(), MM * metres.y(),
+        return Moved.by(new Position(0, 0, 0, OptionalDouble.empty(), Source.DRAWING), MM * metres.x(), MM * metres.y(),
                 MM * metres.z());
     }
 

@@ -1,6 +1,7 @@
 package cradlewright.diagrams.car;
 
 import cradlewright.diagrams.Messages;
+import cradlewright.diagrams.shared.Moved;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.model.edit.ShopChange;
 import cradlewright.model.fixture.Contact;
@@ -26,7 +27,6 @@ final class CarEdits {
 
     /** A support that is put down so near to a body mount or lift point rests on it, mm. */
     private static final double CATCH = 40;
-    private static final double MM = 1000;
 
     private final ShopFolder folder;
     private final Setup setup;
@@ -54,12 +54,7 @@ final class CarEdits {
      */
     Optional<Position> moved(EObject thing, Vec3 way, double grid) {
         Vec3 by = thing instanceof Prop ? way : Axes.of(setup).way(way);
-        return Place.of(thing).map(from -> Place.moved(from, step(from.x(), MM * by.x(), grid), step(from.y(), MM * by.y(), grid),
-                step(from.z(), MM * by.z(), grid)));
-    }
-
-    private static double step(double from, double by, double grid) {
-        return grid > 0 && by != 0 ? Math.rint((from + by) / grid) * grid - from : by;
+        return Place.of(thing).map(from -> Moved.by(from, by, grid));
     }
 
     /** Returns the change that moves a thing; a support that comes near a body mount or lift point rests on that from then on. */
@@ -110,7 +105,7 @@ final class CarEdits {
         List<EObject> others = movable.subList(1, movable.size());
         return Optional.of(change(NLS.bind(Messages.Edit_align, Nouns.kindAndName(movable.get(0))), others, () -> others.forEach(thing -> {
             Position from = Place.of(thing).orElseThrow();
-            Place.set(thing, Place.moved(from, x - from.x(), 0, 0));
+            Place.set(thing, Moved.by(from, x - from.x(), 0, 0));
         })));
     }
 

@@ -74,9 +74,7 @@ final class CarPage extends ScenePage<VisitSight> {
 
     @Override
     protected void chooseUsual() {
-        List<Visit> all = visits();
-        Optional<Visit> now = all.stream().filter(each -> Boolean.TRUE.equals(each.getCurrent())).reduce((a, b) -> b);
-        visit = now.or(() -> all.stream().reduce((a, b) -> b));
+        visit = present(visits());
     }
 
     @Override

@@ -1,5 +1,6 @@
 package cradlewright.diagrams.car;
 
+import cradlewright.diagrams.shared.Moved;
 import cradlewright.model.fixture.Contact;
 import cradlewright.model.fixture.Prop;
 import cradlewright.model.vehicle.CutZone;
@@ -7,7 +8,6 @@ import cradlewright.model.vehicle.LiftPoint;
 import cradlewright.model.vehicle.Mount;
 import cradlewright.model.vehicle.WorkPoint;
 import cradlewright.quantity.Position;
-import cradlewright.quantity.Source;
 import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
 
@@ -55,20 +55,11 @@ final class Place {
         } else if (thing instanceof CutZone zone) {
             Position low = zone.getLow();
             if (zone.getHigh() != null && low != null) {
-                zone.setHigh(moved(zone.getHigh(), at.x() - low.x(), at.y() - low.y(), at.z() - low.z()));
+                zone.setHigh(Moved.by(zone.getHigh(), at.x() - low.x(), at.y() - low.y(), at.z() - low.z()));
             }
             zone.setLow(at);
         } else {
             throw new IllegalArgumentException("this has no place of its own: " + thing.eClass().getName());
         }
-    }
-
-    /** Returns a place moved by hand, mm: nobody measured it there, so it counts as drawn, no better known than before. */
-    static Position moved(Position from, double x, double y, double z) {
-        return new Position(tenth(from.x() + x), tenth(from.y() + y), tenth(from.z() + z), from.uncertainty(), Source.DRAWING);
-    }
-
-    private static double tenth(double mm) {
-        return Math.round(10 * mm) / 10.0;
     }
 }

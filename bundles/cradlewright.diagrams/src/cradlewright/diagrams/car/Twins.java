@@ -1,6 +1,7 @@
 package cradlewright.diagrams.car;
 
 import cradlewright.diagrams.Messages;
+import cradlewright.diagrams.shared.TwinName;
 import cradlewright.model.base.Condition;
 import cradlewright.model.base.Named;
 import cradlewright.model.edit.ShopChange;
@@ -21,8 +22,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EObject;
@@ -36,7 +35,6 @@ final class Twins {
 
     /** Two places count as the same, mm. */
     private static final double SAME = 20;
-    private static final Pattern NUMBERED = Pattern.compile("(\\d+)([LR])");
 
     private final ShopFolder folder;
     private final ShopCopier copier;
@@ -87,7 +85,7 @@ final class Twins {
     private void add(EObject thing) {
         Position there = across(thing).orElseThrow();
         EObject twin = copier.copy(thing);
-        ((Named) twin).setName(name(((Named) thing).getName()));
+        ((Named) twin).setName(TwinName.of(((Named) thing).getName()));
         if (twin instanceof Contact contact) {
             standsOnNothing(contact, (Contact) thing, there);
         } else {
@@ -128,20 +126,5 @@ final class Twins {
             point.setSheetThickness(null);
             point.setLookedAt(null);
         }
-    }
-
-    /** Returns the name of the twin: 2R for 2L, "front right" for "front left"; else the same name once more. */
-    static String name(String name) {
-        if (name == null) {
-            return null;
-        }
-        Matcher numbered = NUMBERED.matcher(name);
-        if (numbered.matches()) {
-            return numbered.group(1) + (numbered.group(2).equals("L") ? "R" : "L");
-        }
-        if (name.contains(Messages.Name_left)) {
-            return name.replace(Messages.Name_left, Messages.Name_right);
-        }
-        return name.replace(Messages.Name_right, Messages.Name_left);
     }
 }

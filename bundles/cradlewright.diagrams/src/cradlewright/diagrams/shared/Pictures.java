@@ -6,7 +6,8 @@ import org.eclipse.jface.resource.ResourceLocator;
 /** The pictures of tools and actions. */
 public enum Pictures {
     SUPPORT("support"), PROP("prop"), LIFT("lift"), LEAN("lean"), CUT("cut"), FIT("fit"), MIRROR("mirror"), ALIGN("align"),
-    SAVE_PICTURE("picture"), CLOSER("closer"), FARTHER("farther"), GRID("grid");
+    SAVE_PICTURE("picture"), CLOSER("closer"), FARTHER("farther"), GRID("grid"),
+    MEMBER("member"), CASTOR("castor"), FOOT("foot"), FIXTURE("fixture");
 
     private final String file;
 

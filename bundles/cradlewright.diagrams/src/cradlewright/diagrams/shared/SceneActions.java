@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalViewer;
@@ -96,14 +97,19 @@ final class SceneActions {
         return JFaceResources.getDefaultFont().getFontData()[0].getName();
     }
 
+    private List<EObject> things(Predicate<EObject> wanted) {
+        return Picked.parts(viewer, ItemPart.class).stream().map(ItemPart::thing).flatMap(Optional::stream).filter(wanted).distinct()
+                .toList();
+    }
+
     private List<EObject> things() {
-        return Picked.parts(viewer, ItemPart.class).stream().map(ItemPart::thing).flatMap(Optional::stream).filter(page.edits()::movable)
-                .distinct().toList();
+        return things(page.edits()::movable);
     }
 
     private void delete() {
-        if (Deleting.possible(things())) {
-            Deleting.delete(shell(), things());
+        List<EObject> out = things(page.edits()::removable);
+        if (Deleting.possible(out)) {
+            Deleting.delete(shell(), out);
         }
     }
 
@@ -114,7 +120,7 @@ final class SceneActions {
     }
 
     private void mirror() {
-        run(page.edits().mirror(things()));
+        run(page.edits().mirror(things(page.edits()::removable)));
     }
 
     /** The thing selected last is the one that the others are put beside. */

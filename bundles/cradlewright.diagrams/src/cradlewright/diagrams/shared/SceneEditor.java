@@ -39,6 +39,7 @@ import org.eclipse.ui.ISaveablesSource;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.Saveable;
 import org.eclipse.ui.ide.IGotoMarker;
+import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
 
 /**
  * An editor that shows a file of the shop as a drawing from above and from the left. What is drawn and what may be done there a
@@ -219,6 +220,12 @@ public abstract class SceneEditor extends GraphicalEditorWithFlyoutPalette
     public final void tell(String message) {
         bar.tell(message);
         getSite().getShell().getDisplay().beep();
+    }
+
+    @Override
+    @SuppressWarnings("rawtypes")
+    public final Object getAdapter(Class type) {
+        return type == IContentOutlinePage.class && page != null ? new Miniature(root, paints) : super.getAdapter(type);
     }
 
     @Override

@@ -17,6 +17,11 @@ public interface SceneEdits {
     /** Tells whether a thing has a place that can be changed here. */
     boolean movable(EObject thing);
 
+    /** Tells whether a thing can be taken out here. */
+    default boolean removable(EObject thing) {
+        return movable(thing);
+    }
+
     /**
      * Returns where a thing would be after a move; nothing when it has no place.
      *

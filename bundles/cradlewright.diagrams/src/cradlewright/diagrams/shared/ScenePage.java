@@ -7,6 +7,7 @@ import cradlewright.diagrams.Messages;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.model.base.FileRoot;
 import cradlewright.model.edit.ShopEvent;
+import cradlewright.model.vehicle.Visit;
 import cradlewright.quantity.Position;
 import cradlewright.report.UnitSystem;
 import cradlewright.report.scene.Box;
@@ -96,6 +97,12 @@ public abstract class ScenePage<S> implements WorkingShopListener {
 
     /** Chooses what people most likely want to see. */
     protected abstract void chooseUsual();
+
+    /** Returns the visit that is on now, else the last one. */
+    protected static Optional<Visit> present(List<Visit> all) {
+        Optional<Visit> now = all.stream().filter(each -> Boolean.TRUE.equals(each.getCurrent())).reduce((a, b) -> b);
+        return now.or(() -> all.stream().reduce((a, b) -> b));
+    }
 
     /** Returns the question about what was chosen; nothing when there is none. */
     protected abstract Optional<? extends Key<Optional<S>>> question();

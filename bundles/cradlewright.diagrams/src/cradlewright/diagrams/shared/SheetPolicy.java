@@ -39,7 +39,7 @@ final class SheetPolicy extends XYLayoutEditPolicy {
 
     private Optional<Point> corner(CreateRequest request) {
         Dimension size = request.getSize();
-        if (size == null || size.isEmpty()) {
+        if (size == null || size.width <= 0 && size.height <= 0) {
             return Optional.empty();
         }
         Point corner = request.getLocation().getCopy().translate(size);

@@ -29,6 +29,11 @@ public final class TypedPlace {
         return number(at.x(), units) + "; " + number(at.y(), units) + "; " + number(at.z(), units) + ' ' + unit(units).symbol();
     }
 
+    /** Returns a length in mm as it is shown for typing: "6 mm". */
+    public static String length(double mm, UnitSystem units) {
+        return number(mm, units) + ' ' + unit(units).symbol();
+    }
+
     /** Returns a number of mm in the unit of the reader, without zeros at its end. */
     static String number(double mm, UnitSystem units) {
         double value = Measured.of(mm, Unit.MILLIMETRE).in(unit(units));

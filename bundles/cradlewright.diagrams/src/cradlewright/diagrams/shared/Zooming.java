@@ -2,6 +2,7 @@ package cradlewright.diagrams.shared;
 
 import cradlewright.diagrams.Messages;
 import cradlewright.report.scene.Box;
+import cradlewright.report.scene.Kind;
 import cradlewright.report.scene.Projection;
 import cradlewright.report.scene.Role;
 import cradlewright.report.scene.Shape;
@@ -104,7 +105,8 @@ final class Zooming {
         double width = 0;
         double height = 0;
         for (Projection projection : Projection.values()) {
-            Box box = page.scene().items().stream().filter(item -> item.view().filter(projection::equals).isPresent())
+            Box box = page.scene().items().stream()
+                    .filter(item -> item.view().filter(projection::equals).isPresent() && item.kind() != Kind.SECTION)
                     .flatMap(item -> item.shapes().stream()).filter(shape -> shape.role() != Role.DIMENSION)
                     .filter(shape -> !(shape instanceof Shape.Label)).map(Shape::box).reduce(Box.EMPTY, Box::union);
             if (!box.isEmpty()) {

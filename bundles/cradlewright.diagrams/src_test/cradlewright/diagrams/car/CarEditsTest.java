@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.diagrams.car.CarAdditions.Sort;
+import cradlewright.diagrams.shared.TwinName;
 import cradlewright.diagrams.shared.TypedPlace;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.model.base.Condition;
@@ -214,8 +215,8 @@ class CarEditsTest {
             assertEquals(-roof.getPosition().y(), twin.getPosition().y(), 0);
         });
         assertFalse(red.twins().mirror(List.of(red.mount("1L"), red.contact("2L"))).isPresent(), "1R and 2R are there");
-        assertEquals("12R", Twins.name("12L"));
-        assertEquals("front left", Twins.name("front right"));
+        assertEquals("12R", TwinName.of("12L"));
+        assertEquals("front left", TwinName.of("front right"));
     }
 
     @Test

@@ -55,11 +55,13 @@ public final class RedCoupe {
         return folder.fileOf(car).orElseThrow();
     }
 
-    Car car() {
+    /** Returns the car. */
+    public Car car() {
         return car;
     }
 
-    Setup setup() {
+    /** Returns what the car stands on. */
+    public Setup setup() {
         return car.getSetups().get(0);
     }
 
@@ -89,7 +91,7 @@ public final class RedCoupe {
     }
 
     /** Runs a change, takes it back, does it again and takes it back for good: each time everything must be as it was. */
-    void thereAndBack(ShopChange change, Runnable look) {
+    public void thereAndBack(ShopChange change, Runnable look) {
         List<EObject> before = copies();
         stack.execute(change);
         look.run();

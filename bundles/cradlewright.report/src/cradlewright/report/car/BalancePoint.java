@@ -2,9 +2,10 @@ package cradlewright.report.car;
 
 import cradlewright.analysis.standing.Carriers;
 import cradlewright.mechanics.geometry.Vec3;
-import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
+import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.report.BalanceWords;
+import cradlewright.report.Words;
 import cradlewright.report.scene.Box;
 import cradlewright.report.scene.Kind;
 import cradlewright.report.scene.LabelPlacer.Side;

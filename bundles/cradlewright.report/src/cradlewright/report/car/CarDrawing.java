@@ -6,6 +6,7 @@ import cradlewright.analysis.standing.Carriers;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.report.UnitSystem;
+import cradlewright.report.Words;
 import cradlewright.report.scene.Box;
 import cradlewright.report.scene.Item;
 import cradlewright.report.scene.Pen;

@@ -5,9 +5,10 @@ import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.analysis.facts.FootFacts;
 import cradlewright.analysis.facts.NodeFacts;
 import cradlewright.analysis.facts.StockFacts.CastorType;
-import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.load.Carried;
 import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.report.Words;
+import cradlewright.report.dolly.Wheel;
 import cradlewright.report.scene.Box;
 import cradlewright.report.scene.Kind;
 import cradlewright.report.scene.LabelPlacer.Side;
@@ -19,12 +20,6 @@ import java.util.Optional;
 
 /** Castors with wheels to scale, and screw feet; numbers beside them in the view from above. */
 final class Castors implements Drawn {
-
-    private static final double MM = 1000;
-    /** Wheel that is drawn where nobody wrote down how large it is, mm. */
-    private static final double UNKNOWN_WHEEL = 100;
-    /** Breadth of a wheel over its diameter, for the drawing only. */
-    private static final double BREADTH = 0.3;
 
     @Override
     public void draw(VisitSight sight, Pen pen, Words words) {
@@ -44,24 +39,20 @@ final class Castors implements Drawn {
 
     private static void castor(CastorFacts castor, Vec3 at, VisitSight sight, Pen pen, Words words) {
         Optional<CastorType> type = sight.stock(CastorType.class, castor.typeId());
-        Optional<Double> wheel = type.flatMap(CastorType::wheelDiameter).map(value -> MM * value.si());
-        double diameter = wheel.orElse(UNKNOWN_WHEEL);
-        Role role = wheel.isPresent() ? Role.CASTOR : Role.ABSENT;
+        Wheel wheel = Wheel.of(castor, type);
+        Role role = wheel.known() ? Role.CASTOR : Role.ABSENT;
         Optional<Carried> carried = carried(sight, castor.id());
         String value = Words.join(type.map(CastorType::name).orElse("type not known"), castor.swivel() ? "swivels" : "fixed", brake(castor),
                 carried.map(c -> "carries " + words.force(c.force())).orElse("load not known"));
         Pen.ItemPen item = pen.item(castor.id(), Kind.CASTOR, "castor " + castor.name(), value);
         Shape.Point middle = pen.at(at);
-        double trail = MM * type.filter(t -> castor.swivel()).flatMap(CastorType::lead).map(Value::si).orElse(0.0);
         if (pen.projection() == Projection.PLAN) {
-            item.circle(Role.DIMENSION, middle, trail);
-            double half = BREADTH * diameter / 2;
-            item.drawClear(Shape.Polygon.of(role, new Box(middle.x() + trail - diameter / 2, middle.y() - half,
-                    middle.x() + trail + diameter / 2, middle.y() + half)));
-            number(item, middle, Math.max(half, trail), castor.name(), carried, pen, words);
+            item.circle(Role.DIMENSION, middle, wheel.trail());
+            item.drawClear(Shape.Polygon.of(role, wheel.fromAbove(middle)));
+            number(item, middle, Math.max(wheel.halfBreadth(), wheel.trail()), castor.name(), carried, pen, words);
         } else {
-            item.circle(role, new Shape.Point(middle.x() + trail, -diameter / 2), diameter / 2);
-            item.line(Role.CASTOR, middle, new Shape.Point(middle.x() + trail, -diameter / 2));
+            item.circle(role, wheel.axle(middle), wheel.diameter() / 2);
+            item.line(Role.CASTOR, middle, wheel.axle(middle));
         }
     }
 

@@ -1,5 +1,6 @@
 package cradlewright.report.car;
 
+import cradlewright.report.Words;
 import cradlewright.report.scene.Pen;
 
 /** Draws one sort of thing of a visit into one view. */

@@ -5,12 +5,13 @@ import cradlewright.analysis.facts.Condition;
 import cradlewright.analysis.load.Carried;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
+import cradlewright.report.Words;
 import cradlewright.report.scene.Box;
 import cradlewright.report.scene.Kind;
 import cradlewright.report.scene.LabelPlacer.Side;
+import cradlewright.report.scene.LoadBar;
 import cradlewright.report.scene.Pen;
 import cradlewright.report.scene.Projection;
-import cradlewright.report.scene.Role;
 import cradlewright.report.scene.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,13 +29,8 @@ final class LoadBars implements Drawn {
     private static final double LONGEST = 4;
     /** The same over the distance of the supports across the car. */
     private static final double SHARE = 0.25;
-    private static final double BREADTH = 0.62;
-    /** Least length of a bar, so that its mark fits. */
-    private static final double SHORTEST = 0.5;
     /** Stands after what is from before an edit. */
     private static final String OLD = " (old)";
-    /** Below this force, in N, nothing is carried. */
-    private static final double NOTHING = 1;
 
     @Override
     public void draw(VisitSight sight, Pen pen, Words words) {
@@ -42,7 +38,7 @@ final class LoadBars implements Drawn {
         double middle = (extreme(sight.standing(), true) + extreme(sight.standing(), false)) / 2;
         double longest = longest(sight.standing(), pen.text());
         for (Support support : sight.standing().supports()) {
-            draw(support, sight, longest / Math.max(largest, NOTHING), support.inCarrier().y() < middle, pen, words);
+            draw(support, sight, longest / Math.max(largest, LoadBar.NOTHING), support.inCarrier().y() < middle, pen, words);
         }
     }
 
@@ -65,13 +61,12 @@ final class LoadBars implements Drawn {
         String age = sight.outdated() || sight.judgedBefore() ? "being worked out again" : "";
         Pen.ItemPen item = pen.item(support.contactId(), Kind.LOAD, "load on " + support.name(),
                 Words.join(verdict.map(Verdict::word).orElse(""), carried.map(c -> range(c, words)).orElse("load not known"), age));
-        double force = carried.map(Carried::force).orElse(0.0);
-        double length = Math.max(SHORTEST * pen.text(), perNewton * Math.max(0, force));
+        Optional<Double> force = carried.map(Carried::force);
+        double length = LoadBar.length(force, perNewton, pen.text());
         Shape.Point at = pen.at(support.inCarrier());
-        Box bar = pen.projection() == Projection.PLAN ? inward(at, length, left, pen.text()) : upward(at, length, left, pen.text());
-        Role role = role(carried, force, verdict);
-        item.drawClear(Shape.Polygon.of(role, bar));
-        mark(item, role, bar, pen.text());
+        Box bar = pen.projection() == Projection.PLAN ? LoadBar.upright(at, length, left, pen.text())
+                : upward(at, length, left, pen.text());
+        LoadBar.draw(item, LoadBar.role(force, verdict), bar, pen.text());
         Shape.Point end = pen.projection() == Projection.PLAN ? new Shape.Point(at.x(), left ? bar.top() : bar.bottom())
                 : new Shape.Point((bar.left() + bar.right()) / 2, bar.top());
         List<String> lines = new ArrayList<>(List.of(sight.outdated() && carried.isPresent() ? number + OLD : number));
@@ -93,44 +88,10 @@ final class LoadBars implements Drawn {
                 + words.force(carried.high()) + " 19 times in 20";
     }
 
-    private static Role role(Optional<Carried> carried, double force, Optional<Verdict> verdict) {
-        if (carried.isPresent() && Math.abs(force) <= NOTHING) {
-            return Role.UNLOADED;
-        }
-        if (carried.isEmpty()) {
-            return Role.LOAD_OPEN;
-        }
-        return switch (verdict.orElse(Verdict.HOLDS)) {
-            case HOLDS -> Role.LOAD;
-            case TIGHT -> Role.LOAD_TIGHT;
-            case CANT_SAY -> Role.LOAD_OPEN;
-            case STOP -> Role.LOAD_STOP;
-        };
-    }
-
-    private static Box inward(Shape.Point at, double length, boolean left, double text) {
-        double half = BREADTH * text / 2;
-        return left ? new Box(at.x() - half, at.y() - length, at.x() + half, at.y()) : new Box(at.x() - half, at.y(), at.x() + half,
-                at.y() + length);
-    }
-
     private static Box upward(Shape.Point at, double length, boolean left, double text) {
-        double broad = BREADTH * text;
+        double broad = LoadBar.BREADTH * text;
         double gap = 0.1 * text;
         return left ? new Box(at.x() - gap - broad, at.y() - length, at.x() - gap, at.y())
                 : new Box(at.x() + gap, at.y() - length, at.x() + gap + broad, at.y());
-    }
-
-    private static void mark(Pen.ItemPen item, Role role, Box bar, double text) {
-        Shape.Point middle = new Shape.Point((bar.left() + bar.right()) / 2, (bar.top() + bar.bottom()) / 2);
-        double h = BREADTH * text * 0.32;
-        if (role == Role.LOAD_STOP) {
-            item.line(Role.MARK, middle.moved(-h, -h), middle.moved(h, h)).line(Role.MARK, middle.moved(-h, h), middle.moved(h, -h));
-        } else if (role == Role.LOAD_OPEN) {
-            Marks.question(item, Role.LOAD_OPEN, middle, h);
-        } else if (role == Role.LOAD_TIGHT) {
-            List<Shape.Point> corners = Shape.Polygon.of(role, bar).points();
-            Hatch.lines(corners, 0.35 * text).forEach(line -> item.draw(new Shape.Line(Role.LOAD_TIGHT, line.get(0), line.get(1))));
-        }
     }
 }

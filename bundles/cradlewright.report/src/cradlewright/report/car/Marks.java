@@ -2,9 +2,9 @@ package cradlewright.report.car;
 
 import cradlewright.analysis.facts.Condition;
 import cradlewright.report.scene.Pen;
+import cradlewright.report.scene.QuestionMark;
 import cradlewright.report.scene.Role;
 import cradlewright.report.scene.Shape.Point;
-import java.util.List;
 
 /** Signs for the condition of a place on the car, told apart by their form: each condition has its own. */
 final class Marks {
@@ -25,7 +25,7 @@ final class Marks {
             case REPAIRED -> cross(item, role, at, in, 0);
             case THIN -> item.line(role, at.moved(-in, 0), at.moved(in, 0));
             case HOLED -> cross(item, role, at, in, in);
-            case NOT_LOOKED_AT -> question(item, role, at, in);
+            case NOT_LOOKED_AT -> QuestionMark.draw(item, role, at, in);
             default -> {
                 // What is sound needs no sign.
             }
@@ -40,15 +40,5 @@ final class Marks {
         } else {
             item.line(role, at.moved(-arm, slope), at.moved(arm, -slope));
         }
-    }
-
-    /** A question mark of straight lines. */
-    static void question(Pen.ItemPen item, Role role, Point at, double h) {
-        List<Point> line = List.of(at.moved(-h * 0.6, -h * 0.6), at.moved(-h * 0.2, -h), at.moved(h * 0.4, -h), at.moved(h * 0.6, -h * 0.5),
-                at.moved(0, h * 0.1), at.moved(0, h * 0.4));
-        for (int i = 1; i < line.size(); i++) {
-            item.line(role, line.get(i - 1), line.get(i));
-        }
-        item.line(role, at.moved(0, h * 0.8), at.moved(0, h));
     }
 }

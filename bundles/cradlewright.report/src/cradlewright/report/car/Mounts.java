@@ -4,6 +4,7 @@ import cradlewright.analysis.facts.MountFacts;
 import cradlewright.analysis.facts.Spot;
 import cradlewright.analysis.standing.Carriers;
 import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.report.Words;
 import cradlewright.report.scene.Kind;
 import cradlewright.report.scene.LabelPlacer.Side;
 import cradlewright.report.scene.Pen;

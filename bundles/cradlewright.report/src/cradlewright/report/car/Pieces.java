@@ -11,6 +11,7 @@ import cradlewright.analysis.facts.WorkPointFacts;
 import cradlewright.analysis.standing.Carriers;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.report.Words;
 import cradlewright.report.scene.Box;
 import cradlewright.report.scene.Kind;
 import cradlewright.report.scene.LabelPlacer.Side;

@@ -9,6 +9,7 @@ import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
+import cradlewright.report.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

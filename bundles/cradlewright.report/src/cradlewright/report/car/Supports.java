@@ -4,6 +4,7 @@ import cradlewright.analysis.facts.GearFacts;
 import cradlewright.analysis.facts.StockFacts;
 import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Support;
+import cradlewright.report.Words;
 import cradlewright.report.scene.Box;
 import cradlewright.report.scene.Kind;
 import cradlewright.report.scene.Pen;

@@ -2,6 +2,7 @@ package cradlewright.report.car;
 
 import cradlewright.analysis.checks.TippingLine;
 import cradlewright.analysis.load.TipAnswer.Question;
+import cradlewright.report.Words;
 import cradlewright.report.scene.Kind;
 import cradlewright.report.scene.Pen;
 import cradlewright.report.scene.Projection;

@@ -3,11 +3,7 @@ package cradlewright.report.car;
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.TippingLine;
-import cradlewright.analysis.engine.Engine.FactKey;
 import cradlewright.analysis.engine.Reader;
-import cradlewright.analysis.facts.CastorFacts;
-import cradlewright.analysis.facts.DollyFacts;
-import cradlewright.analysis.facts.MemberFacts;
 import cradlewright.analysis.facts.ShimFacts;
 import cradlewright.analysis.facts.ShimStackFacts;
 import cradlewright.analysis.facts.StockFacts;
@@ -17,7 +13,7 @@ import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.analysis.standing.Weight;
-import java.util.HashMap;
+import cradlewright.report.dolly.DollyStock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,18 +61,10 @@ public record VisitSight(Standing standing, Weight weight, Loads loads, List<Tip
     }
 
     static Map<String, StockFacts> stock(Standing standing, Reader reader) {
-        Map<String, StockFacts> stock = new HashMap<>();
-        Stream<String> ofDolly = standing.dolly().stream().flatMap(VisitSight::used);
+        Stream<String> ofDolly = standing.dolly().stream().flatMap(DollyStock::ids);
         Stream<String> ofSupports = standing.supports().stream().flatMap(support -> support.shims().stream())
                 .map(ShimStackFacts::shims).flatMap(List::stream).map(ShimFacts::stockId).flatMap(Optional::stream);
-        Stream.concat(ofDolly, ofSupports).distinct()
-                .forEach(id -> reader.read(new FactKey<>(StockFacts.class, id)).ifPresent(fact -> stock.put(id, fact)));
-        return stock;
-    }
-
-    private static Stream<String> used(DollyFacts dolly) {
-        return Stream.concat(dolly.castors().stream().map(CastorFacts::typeId), dolly.members().stream().map(MemberFacts::sectionId))
-                .flatMap(Optional::stream);
+        return DollyStock.read(Stream.concat(ofDolly, ofSupports), reader);
     }
 
     /** Returns what is kept in stock under an id, if it is of that sort. */

@@ -14,6 +14,11 @@ import cradlewright.report.UnitSystem;
 import cradlewright.report.car.CarDrawing;
 import cradlewright.report.car.VisitSight;
 import cradlewright.report.car.VisitSightKey;
+import cradlewright.report.dolly.DollyDrawing;
+import cradlewright.report.dolly.DollySight;
+import cradlewright.report.dolly.DollySightKey;
+import cradlewright.report.dolly.DollySketchKey.VisitOn;
+import cradlewright.report.dolly.DollySketchKey;
 import cradlewright.report.scene.SvgPainter;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -56,8 +61,15 @@ public final class HtmlReport {
     /** Works out what the page shows about a subject beside the answers, so that it is at hand when the page is written. */
     public static void prepare(Subject subject, Reader reader) {
         if (subject.scope() == Scope.VISIT) {
-            sight(subject, reader);
+            sight(subject, reader).flatMap(sight -> dolly(sight, reader));
         }
+    }
+
+    /** Returns what there is to see of the dolly under a car. */
+    private static Optional<DollySight> dolly(VisitSight sight, Reader reader) {
+        VisitOn on = new VisitOn(sight.standing().car().id(), sight.standing().visit().id());
+        return sight.standing().dolly().flatMap(dolly -> reader.read(new DollySightKey(new DollySketchKey(dolly.id(), Optional.of(on),
+                Optional.empty()))));
     }
 
     private static Optional<VisitSight> sight(Subject subject, Reader reader) {
@@ -121,6 +133,9 @@ public final class HtmlReport {
         if (subject.scope() == Scope.VISIT) {
             drawing(out, reader, subject, findings);
         }
+        if (subject.scope() == Scope.DOLLY) {
+            empty(out, answers, reader, subject.ownerId());
+        }
         out.append("<table>\n<tr><th>Answer</th><th>Reason</th><th>Rests on</th></tr>\n");
         Alike.gather(findings).forEach(alike -> row(out, alike));
         out.append("</table>\n");
@@ -131,6 +146,19 @@ public final class HtmlReport {
                 .filter(sight -> !sight.standing().supports().isEmpty())
                 .map(sight -> new CarDrawing(units).draw(sight.withFindings(findings, false)))
                 .ifPresent(scene -> out.append(new SvgPainter().paint(scene)).append('\n'));
+        sight(subject, reader).flatMap(sight -> dolly(sight, reader))
+                .ifPresent(dolly -> out.append(new SvgPainter().paint(new DollyDrawing(units).draw(dolly))).append('\n'));
+    }
+
+    /** A dolly that no car of the report stands on is drawn empty. */
+    private void empty(StringBuilder out, ShopAnswers answers, Reader reader, String dollyId) {
+        boolean used = answers.subjects().stream().filter(subject -> subject.scope() == Scope.VISIT)
+                .flatMap(subject -> sight(subject, reader).stream()).flatMap(sight -> sight.standing().dolly().stream())
+                .anyMatch(dolly -> dolly.id().equals(dollyId));
+        if (!used) {
+            reader.read(new DollySightKey(new DollySketchKey(dollyId, Optional.empty(), Optional.empty())))
+                    .ifPresent(dolly -> out.append(new SvgPainter().paint(new DollyDrawing(units).draw(dolly))).append('\n'));
+        }
     }
 
     private void row(StringBuilder out, Alike alike) {

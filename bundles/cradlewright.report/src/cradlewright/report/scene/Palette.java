@@ -45,6 +45,12 @@ public enum Palette {
         put(Role.LOAD_TIGHT, pick(which, 0x7a4a00, 0xffc766, 0x000000), pick(which, 0xffe3a6, 0x7a5310, 0x8c8c8c), MEDIUM, Dash.NONE);
         put(Role.LOAD_OPEN, text, ground, MEDIUM, Dash.DASHED);
         put(Role.LOAD_STOP, pick(which, 0x3f0d10, 0xffd9d5, 0x000000), pick(which, 0x8c1c20, 0xffb3a8, 0x000000), THICK, Dash.NONE);
+        put(Role.USE_LOW, line, pick(which, 0xf2f6fa, 0x242c34, 0xffffff), THIN, Dash.NONE);
+        put(Role.USE_SOME, line, pick(which, 0xc6daeb, 0x33485a, 0xdcdcdc), THIN, Dash.NONE);
+        put(Role.USE_HALF, line, pick(which, 0x94bcdc, 0x486b89, 0xb8b8b8), THIN, Dash.NONE);
+        put(Role.USE_MUCH, line, pick(which, 0x5f9bcb, 0x6694bc, 0x929292), THIN, Dash.NONE);
+        put(Role.JOINT, text, ground, MEDIUM, Dash.NONE);
+        put(Role.BENT, pick(which, 0x7d2a78, 0xeaa6e4, 0x000000), -1, MEDIUM, Dash.DASHED);
         put(Role.UNLOADED, line, ground, THIN, Dash.DOTTED);
         put(Role.MARK, ground, ground, MEDIUM, Dash.NONE);
         put(Role.DIMENSION, line, -1, THIN, Dash.NONE);

@@ -40,6 +40,18 @@ public enum Role {
     LOAD_OPEN,
     /** What a support carries, with a STOP. */
     LOAD_STOP,
+    /** A member of which less than a quarter is used. */
+    USE_LOW,
+    /** A member of which less than half is used. */
+    USE_SOME,
+    /** A member of which less than three quarters are used. */
+    USE_HALF,
+    /** A member of which more is used, held with room to spare. */
+    USE_MUCH,
+    /** A joint, and the ring about the weakest one. */
+    JOINT,
+    /** How something bends. */
+    BENT,
     /** A support that carries nothing. */
     UNLOADED,
     /** A mark on a filled load bar. */

@@ -21,6 +21,8 @@ public final class TwoViews {
     /** Length of the arrow in heights of the font. */
     private static final double ARROW = 3;
     private static final double FEET = 609.6;
+    /** How far below the views the words at the foot stand, in heights of the font. */
+    private static final double FOOT = 2.6;
 
     private final UnitSystem units;
     private final double text;
@@ -35,13 +37,19 @@ public final class TwoViews {
         this.text = text;
     }
 
+    /** Draws both views of what needs no words at the foot; see the other one. */
+    public Scene draw(String title, Function<Projection, List<Item>> view) {
+        return draw(title, "", view);
+    }
+
     /**
      * Draws both views.
      *
      * @param title what the drawing shows, also for people who cannot see it
+     * @param foot words at the foot of the sheet; may be empty
      * @param view draws the items of one view
      */
-    public Scene draw(String title, Function<Projection, List<Item>> view) {
+    public Scene draw(String title, String foot, Function<Projection, List<Item>> view) {
         List<Item> items = new ArrayList<>();
         List<Scene.View> views = new ArrayList<>();
         Box sheet = Box.EMPTY;
@@ -69,7 +77,12 @@ public final class TwoViews {
         }
         items.add(front(sheet));
         items.add(scale(sheet));
-        Box whole = new Box(sheet.left(), sheet.top(), sheet.right(), sheet.bottom() + HEADING * text);
+        if (!foot.isEmpty()) {
+            items.add(note("foot", foot, List.of(new Shape.Label(Role.TEXT, sheet.left() + text / 2, sheet.bottom() + FOOT * text, text,
+                    Shape.Anchor.START, foot))));
+        }
+        double bottom = sheet.bottom() + (foot.isEmpty() ? HEADING : FOOT + 0.5) * text;
+        Box whole = new Box(sheet.left(), sheet.top(), sheet.right(), bottom);
         return new Scene(title, whole.union(items.stream().map(Item::box).reduce(Box.EMPTY, Box::union)), views, items);
     }
 

@@ -20,7 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** The visits of the demo shop as it lies in the sources, on a fixed day. */
-final class Demo {
+public final class Demo {
 
     private static final Path FOLDER = Path.of("..", "cradlewright.demo", "shop");
 
@@ -58,7 +58,8 @@ final class Demo {
                 .withFindings(answers.about(subject), false);
     }
 
-    private static Engine engine() {
+    /** Returns an engine that holds the shop. */
+    public static Engine engine() {
         assumeTrue(Files.isRegularFile(FOLDER.resolve("shop.cwshop")), "the demo shop is not beside this bundle");
         Engine engine = new Engine();
         engine.update(ShopImporter.importShop(ShopFolder.open(FOLDER).files().stream().map(ShopFile::root).flatMap(root -> root.stream())

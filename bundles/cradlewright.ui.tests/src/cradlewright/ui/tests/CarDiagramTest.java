@@ -18,10 +18,8 @@ import cradlewright.model.io.ShopFile;
 import cradlewright.model.io.ShopFolder;
 import cradlewright.model.vehicle.Car;
 import cradlewright.model.vehicle.Mount;
-import cradlewright.report.scene.Item;
 import cradlewright.report.scene.Kind;
 import cradlewright.report.scene.Projection;
-import cradlewright.report.scene.Shape;
 import cradlewright.ui.shop.ShopEditors;
 import cradlewright.ui.shop.WorkingShop;
 import java.nio.file.Path;
@@ -29,18 +27,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.draw2d.geometry.Point;
-import org.eclipse.gef.EditDomain;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalEditPart;
 import org.eclipse.gef.GraphicalViewer;
-import org.eclipse.gef.Request;
-import org.eclipse.gef.RequestConstants;
-import org.eclipse.gef.palette.PaletteContainer;
-import org.eclipse.gef.palette.PaletteEntry;
-import org.eclipse.gef.palette.ToolEntry;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Canvas;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorPart;
@@ -57,6 +47,7 @@ class CarDiagramTest {
     private static WorkingShop shop;
     private static Car car;
     private IEditorPart editor;
+    private Diagram diagram;
     private GraphicalViewer viewer;
 
     @BeforeAll
@@ -69,7 +60,8 @@ class CarDiagramTest {
     @BeforeEach
     void show() {
         editor = ShopEditors.open(Bot.page(), file());
-        viewer = editor.getAdapter(GraphicalViewer.class);
+        diagram = new Diagram(editor);
+        viewer = diagram.viewer();
         DemoShop.awaitAnswers();
         Bot.await("loads are drawn", () -> text("4R").endsWith(" N"));
     }
@@ -100,51 +92,12 @@ class CarDiagramTest {
     }
 
     private GraphicalEditPart part(String id, Kind kind, Projection projection) {
-        for (Object child : viewer.getContents().getChildren()) {
-            GraphicalEditPart part = (GraphicalEditPart) child;
-            if (((SceneNode) part.getModel()).item().key().equals(new Item.Key(id, kind, Optional.of(projection)))) {
-                return part;
-            }
-        }
-        throw new AssertionError("no " + kind + " " + id);
+        return diagram.part(id, kind, projection);
     }
 
     /** Returns the number beside the bar of a support. */
     private String text(String support) {
-        Item bar = ((SceneNode) part(contact(support).getId(), Kind.LOAD, Projection.PLAN).getModel()).item();
-        return bar.shapes().stream().filter(Shape.Label.class::isInstance).map(shape -> ((Shape.Label) shape).text()).skip(1).findFirst()
-                .orElseThrow();
-    }
-
-    private Control canvas() {
-        return viewer.getControl();
-    }
-
-    private void mouse(int type, int x, int y, int button, int state) {
-        Event event = new Event();
-        event.x = x;
-        event.y = y;
-        event.button = button;
-        event.count = 1;
-        event.stateMask = state;
-        canvas().notifyListeners(type, event);
-        Bot.settle();
-    }
-
-    private Point middle(GraphicalEditPart part) {
-        Shape first = ((SceneNode) part.getModel()).item().shapes().get(0);
-        Point at = new Point((int) Math.round((first.box().left() + first.box().right()) / 2),
-                (int) Math.round((first.box().top() + first.box().bottom()) / 2));
-        part.getFigure().translateToAbsolute(at);
-        return at;
-    }
-
-    private void key(int code, int state) {
-        Event event = new Event();
-        event.keyCode = code;
-        event.stateMask = state;
-        canvas().notifyListeners(SWT.KeyDown, event);
-        Bot.settle();
+        return diagram.texts(contact(support).getId(), Kind.LOAD).get(1);
     }
 
     /** What the command line would say of the files as they are saved. */
@@ -163,16 +116,13 @@ class CarDiagramTest {
         String before = text("4R");
         assertEquals(ofTheFiles("4R"), before);
         double x = mount("4R").getPosition().x();
-        Point from = middle(part(mount("4R").getId(), Kind.MOUNT, Projection.PLAN));
-        mouse(SWT.MouseDown, from.x, from.y, 1, 0);
-        for (int i = 10; i <= 40; i += 10) {
-            mouse(SWT.MouseMove, from.x - i, from.y, 0, SWT.BUTTON1);
-        }
+        Point from = diagram.middle(part(mount("4R").getId(), Kind.MOUNT, Projection.PLAN), 0);
+        diagram.drag(from, -40);
         Bot.await("the loads there are shown", () -> !text("4R").equals(before));
         assertEquals(x, mount("4R").getPosition().x(), 0, "nothing is edited while it is dragged");
         Bot.picture(Bot.shell(), "car-dragging");
         String shown = text("4R");
-        mouse(SWT.MouseUp, from.x - 40, from.y, 1, SWT.BUTTON1);
+        diagram.mouse(SWT.MouseUp, from.x - 40, from.y, 1, SWT.BUTTON1);
         assertTrue(mount("4R").getPosition().x() < x - 50);
         Bot.await("the loads are worked out", () -> !text("4R").contains("old"));
         assertEquals(shown, text("4R"));
@@ -189,11 +139,11 @@ class CarDiagramTest {
         double x = mount("3L").getPosition().x();
         double y = mount("3L").getPosition().y();
         viewer.select(part(mount("3L").getId(), Kind.MOUNT, Projection.PLAN));
-        key(SWT.ARROW_RIGHT, 0);
-        key(SWT.ARROW_UP, SWT.SHIFT);
+        diagram.key(SWT.ARROW_RIGHT, 0);
+        diagram.key(SWT.ARROW_UP, SWT.SHIFT);
         assertEquals(x + 1, mount("3L").getPosition().x(), 1e-9);
         assertEquals(y + 10, mount("3L").getPosition().y(), 1e-9, "up on the sheet is to the right of the car");
-        key('n', 0);
+        diagram.key('n', 0);
         EditPart next = (EditPart) viewer.getSelectedEditParts().get(0);
         assertNotEquals(mount("3L").getId(), ((SceneNode) next.getModel()).item().id());
     }
@@ -201,8 +151,7 @@ class CarDiagramTest {
     @Test
     void shimsAreTypedUnderASupport() {
         String before = text("4R");
-        part(contact("4R").getId(), Kind.SUPPORT, Projection.SIDE).performRequest(new Request(RequestConstants.REQ_DIRECT_EDIT));
-        Text field = Bot.find((Canvas) canvas(), Text.class, text -> true);
+        Text field = diagram.field(part(contact("4R").getId(), Kind.SUPPORT, Projection.SIDE));
         assertEquals("2.00 mm", field.getText());
         field.setText("3.2");
         field.notifyListeners(SWT.DefaultSelection, new Event());
@@ -214,31 +163,13 @@ class CarDiagramTest {
 
     @Test
     void aToolOfThePaletteAddsASupportUnderAMount() {
-        EditDomain domain = viewer.getEditDomain();
-        ToolEntry support = tool(domain.getPaletteViewer().getPaletteRoot(), "Support");
-        domain.getPaletteViewer().setActiveTool(support);
-        Point at = middle(part(mount("3R").getId(), Kind.MOUNT, Projection.PLAN));
-        mouse(SWT.MouseMove, at.x, at.y, 0, 0);
-        mouse(SWT.MouseDown, at.x, at.y, 1, 0);
-        mouse(SWT.MouseUp, at.x, at.y, 1, SWT.BUTTON1);
+        diagram.take("Support");
+        diagram.click(diagram.middle(part(mount("3R").getId(), Kind.MOUNT, Projection.PLAN), 0));
         assertSame(mount("3R"), contact("3R").getMount());
         assertEquals("3R", contact("3R").getFixture().getName());
         DemoShop.awaitAnswers();
         Bot.picture(Bot.shell(), "car-with-another-support");
         Bot.await("it carries", () -> text("3R").endsWith(" N"));
-    }
-
-    private static ToolEntry tool(PaletteContainer container, String label) {
-        for (Object child : container.getChildren()) {
-            if (child instanceof ToolEntry tool && label.equals(((PaletteEntry) child).getLabel())) {
-                return tool;
-            }
-            ToolEntry deeper = child instanceof PaletteContainer inner ? tool(inner, label) : null;
-            if (deeper != null) {
-                return deeper;
-            }
-        }
-        return null;
     }
 
     @Test
@@ -247,6 +178,6 @@ class CarDiagramTest {
         EditPart shown = (EditPart) viewer.getSelectedEditParts().get(0);
         assertEquals(contact("2L").getId(), ((SceneNode) shown.getModel()).item().id(), "the support that stands on it");
         Bot.picture(Bot.shell(), "car");
-        assertTrue(Eyes.colours(canvas()) > 20, "the car is drawn");
+        assertTrue(Eyes.colours(diagram.canvas()) > 20, "the car is drawn");
     }
 }

@@ -1,13 +1,12 @@
-package cradlewright.report.car;
+package cradlewright.report.scene;
 
-import cradlewright.report.scene.Box;
 import cradlewright.report.scene.Shape.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** Slanting lines inside a polygon without dents. */
-final class Hatch {
+public final class Hatch {
 
     private Hatch() {
     }
@@ -18,7 +17,7 @@ final class Hatch {
      * @param corners of the polygon, in order
      * @param step distance of the lines along the sheet, above zero
      */
-    static List<List<Point>> lines(List<Point> corners, double step) {
+    public static List<List<Point>> lines(List<Point> corners, double step) {
         Box box = corners.stream().map(Box::of).reduce(Box.EMPTY, Box::union);
         List<List<Point>> lines = new ArrayList<>();
         double first = Math.floor((box.left() + box.top()) / step) * step;

@@ -1,0 +1,2 @@
+/** Tests of the drawing of a dolly. */
+package cradlewright.report.dolly;
