@@ -31,7 +31,6 @@ public final class Messages extends NLS {
     public static String Edit_mirror;
     public static String Edit_move;
     public static String Edit_moveOnto;
-    public static String Edit_noMemberAcross;
     public static String Edit_place;
     public static String Edit_shims;
     public static String Edit_thickness;

@@ -17,6 +17,7 @@ import cradlewright.model.io.ShopCopier;
 import cradlewright.model.io.ShopFile;
 import cradlewright.quantity.Position;
 import cradlewright.ui.words.Nouns;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -39,9 +40,14 @@ final class DollyTwins {
         this.ids = ids;
     }
 
-    /** Returns the change; nothing for things on the middle plane and where the other side has its twin already. */
+    /**
+     * Returns the change; nothing for things on the middle plane, where the other side has its twin already, and for a fixture on a rail
+     * that has no twin to stand on. Rails get theirs first.
+     */
     Optional<ShopChange> mirror(List<EObject> things, ShopFile file) {
-        List<EObject> wanted = things.stream().filter(Named.class::isInstance).filter(this::missing).toList();
+        List<EObject> wanted = things.stream().filter(Named.class::isInstance).filter(this::missing)
+                .filter(thing -> !(thing instanceof Fixture fixture) || things.contains(fixture.getMember()) || canStand(fixture))
+                .sorted(Comparator.comparing(thing -> !(thing instanceof Member))).toList();
         List<String> names = wanted.stream().map(Nouns::kindAndName).toList();
         String label = NLS.bind(Messages.Edit_mirror, String.join(", ", names));
         return wanted.isEmpty() ? Optional.empty() : Optional.of(new ShopChange(label, file, () -> wanted.forEach(this::add)));
@@ -118,10 +124,18 @@ final class DollyTwins {
             twin.setNode(corner(of.getNode()));
             return;
         }
-        Vec3 foot = across(seat.head().minus(seat.offset()).minus(Vec3.UP.times(seat.height())));
-        Corner.Foot there = Corner.foot(dolly, foot, SAME).orElseThrow(() -> new IllegalStateException(Messages.Edit_noMemberAcross));
+        Corner.Foot there = rail(seat).orElseThrow();
         twin.setMember(there.member());
         twin.setDistance(DollyPlace.drawn(there.distance()));
+    }
+
+    private boolean canStand(Fixture fixture) {
+        return fixture.getNode() != null || DollyPlace.seat(fixture).flatMap(this::rail).isPresent();
+    }
+
+    /** Where on the other side a fixture that stands so would stand. */
+    private Optional<Corner.Foot> rail(FixtureSeat seat) {
+        return Corner.foot(dolly, across(seat.head().minus(seat.offset()).minus(Vec3.UP.times(seat.height()))), SAME);
     }
 
     private static Position across(Position at) {

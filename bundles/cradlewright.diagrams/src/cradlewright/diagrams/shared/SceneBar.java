@@ -14,7 +14,9 @@ import org.eclipse.swt.widgets.Label;
 /** The bar over a diagram: what is shown, what can be done, and how things stand with the loads. */
 final class SceneBar {
 
-    private static final int WIDTH = 260;
+    /** Width of a choice, alone and beside others, which leave room for the words at the end, px. */
+    private static final int ALONE = 260;
+    private static final int WIDTH = 170;
 
     private final ScenePage<?> page;
     private final List<Combo> combos = new ArrayList<>();
@@ -27,7 +29,7 @@ final class SceneBar {
         List<Chooser> choosers = page.choosers();
         GridLayoutFactory.swtDefaults().numColumns(2 * choosers.size() + 2).margins(6, 3).applyTo(bar);
         for (int i = 0; i < choosers.size(); i++) {
-            combos.add(combo(bar, choosers.get(i).label(), i));
+            combos.add(combo(bar, choosers.get(i).label(), i, choosers.size() > 1 ? WIDTH : ALONE));
         }
         ToolBarManager tools = new ToolBarManager(SWT.FLAT);
         actions.fill(tools, views);
@@ -37,11 +39,11 @@ final class SceneBar {
         show();
     }
 
-    private Combo combo(Composite bar, String label, int which) {
+    private Combo combo(Composite bar, String label, int which, int width) {
         new Label(bar, SWT.NONE).setText(label);
         Combo combo = new Combo(bar, SWT.READ_ONLY);
         combo.addListener(SWT.Selection, event -> page.choosers().get(which).choose().accept(combo.getSelectionIndex()));
-        GridDataFactory.fillDefaults().hint(WIDTH, SWT.DEFAULT).applyTo(combo);
+        GridDataFactory.fillDefaults().hint(width, SWT.DEFAULT).applyTo(combo);
         return combo;
     }
 
@@ -62,6 +64,7 @@ final class SceneBar {
         if (chooser.chosen() >= 0 && combo.getSelectionIndex() != chooser.chosen()) {
             combo.select(chooser.chosen());
         }
+        combo.setToolTipText(combo.getText());
     }
 
     /** Shows some words until the next change. */
