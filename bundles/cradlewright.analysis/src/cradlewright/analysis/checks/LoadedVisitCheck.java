@@ -42,6 +42,11 @@ public abstract class LoadedVisitCheck extends VisitCheck {
     /** Tells whether the question arises. */
     protected abstract boolean arises(Standing standing);
 
+    /** Tells whether there is something to say even of what no push of the supports would hold: not so, but for what hangs in one hook. */
+    protected boolean answersWithoutLoads(Standing standing, Reader reader) {
+        return false;
+    }
+
     /** Answers it from what the supports carry; situations without an answer are not among {@link VisitLoads#found()}. */
     protected abstract List<Finding> judge(Standing standing, VisitLoads loads, Subject subject, Reader reader);
 
@@ -51,7 +56,7 @@ public abstract class LoadedVisitCheck extends VisitCheck {
             return List.of();
         }
         VisitLoads loads = VisitLoads.read(subject, reader, wanted);
-        List<Finding> findings = loads.found().isEmpty() ? List.of()
+        List<Finding> findings = loads.found().isEmpty() && !answersWithoutLoads(standing, reader) ? List.of()
                 : judge(standing, loads, subject, reader).stream().map(finding -> withHeights(finding, standing)).toList();
         if (loads.unanswered().isEmpty()) {
             return findings;

@@ -33,12 +33,8 @@ public record SupportLoads(List<Case> cases, String open) {
         List<Case> cases = all.stream().flatMap(loads -> loads.support(contactId).stream()
                 .map(carried -> new Case(loads.situation(), carried))).toList();
         String open = all.stream().filter(loads -> !loads.found()).findFirst()
-                .map(loads -> loads.situation().words() + ": " + reason(loads)).orElse("");
+                .map(loads -> loads.situation().words() + ": " + loads.reason()).orElse("");
         return new SupportLoads(cases, open);
-    }
-
-    private static String reason(Loads loads) {
-        return loads.outcome() == Loads.Outcome.FALLS ? "it falls over then" : loads.reason();
     }
 
     /** Returns what it carries at rest. */

@@ -11,6 +11,8 @@ import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarrierKind;
+import cradlewright.analysis.load.HookHang;
+import cradlewright.analysis.load.HookHangKey;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.lifting.LiftingFormulas;
 import cradlewright.quantity.Dimension;
@@ -35,7 +37,7 @@ public final class HangingCheck extends VisitCheck {
         String swings = standing.lift().isPresent() ? "A load in straps from lift arms swings, and arms have no rating to the side: "
                 : "A load in straps swings: ";
         FindingBuilder finding = finding(subject, standing.visit().id(), subject.label());
-        Optional<HookHang> hook = reader.read(new HookHangKey(subject.ownerId(), standing.visit().id()));
+        Optional<HookHang> hook = reader.read(HookHangKey.of(standing));
         if (hook.isPresent() && !hook.get().stays()) {
             return List.of(finding
                     .remedy(Remedy.advice("Hang it so that the hook is above the balance point, with lift points all round it."))

@@ -15,6 +15,9 @@ import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.LiftPointFacts;
+import cradlewright.analysis.load.HookHang;
+import cradlewright.analysis.load.HookHangKey;
+import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.mechanics.contact.ContactFormulas;
@@ -43,23 +46,27 @@ public final class PointCapacityCheck extends LoadedVisitCheck {
     }
 
     @Override
+    protected boolean answersWithoutLoads(Standing standing, Reader reader) {
+        return reader.read(HookHangKey.of(standing)).filter(HookHang::answers).isPresent();
+    }
+
+    @Override
     protected List<Finding> judge(Standing standing, VisitLoads loads, Subject subject, Reader reader) {
         List<Finding> findings = new ArrayList<>();
-        Optional<HookHang> hook = reader.read(new HookHangKey(subject.ownerId(), standing.visit().id()));
+        Optional<HookHang> hook = reader.read(HookHangKey.of(standing));
         if (hook.isPresent() && !hook.get().stays()) {
             // It does not stay on its lift points: lift.strap and lift.hanging stop it.
             return List.of();
         }
         for (Support support : standing.supports()) {
-            Optional<VisitLoads.Total> most = loads.most(List.of(support.contactId()));
-            if (support.liftPoint().isPresent() && most.isPresent()) {
-                List<String> leans = hook.map(hang -> hang.missingAt(List.of(support))).orElse(List.of());
-                Optional<HookHang.Leg> leg = hook.flatMap(hang -> hang.leg(support));
-                VisitLoads.Total pull = leg.map(found -> new VisitLoads.Total(most.get().situation(), found.pull(), found.pull(),
-                        found.high())).orElse(most.get());
-                (leans.isEmpty() ? judge(support.liftPoint().get(), leg, standing, pull, subject, settings(reader).tightMargin())
-                        : Optional.of(leaning(support.liftPoint().get(), subject, leans))).ifPresent(findings::add);
-            }
+            List<String> leans = hook.map(hang -> hang.missingAt(List.of(support))).orElse(List.of());
+            Optional<HookHang.Leg> leg = hook.flatMap(hang -> hang.leg(support));
+            // How hard a leg pulls follows from how it hangs, also where nothing would hold it level.
+            Optional<VisitLoads.Total> pull = leg.map(found -> new VisitLoads.Total(Situation.atRest(), found.pull(), found.pull(),
+                    found.high())).or(() -> loads.most(List.of(support.contactId())));
+            support.liftPoint().flatMap(point -> leans.isEmpty()
+                    ? pull.flatMap(most -> judge(point, leg, standing, most, subject, settings(reader).tightMargin()))
+                    : Optional.of(leaning(point, subject, leans))).ifPresent(findings::add);
         }
         return findings;
     }

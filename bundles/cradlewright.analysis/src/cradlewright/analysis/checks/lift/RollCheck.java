@@ -15,7 +15,9 @@ import cradlewright.analysis.standing.Carriers;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
 import cradlewright.analysis.standing.WeightKey;
+import cradlewright.mechanics.contact.SupportRank;
 import cradlewright.mechanics.formula.Constants;
+import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.lifting.LiftingFormulas;
 import cradlewright.mechanics.lifting.RollStability;
 import cradlewright.mechanics.mass.EstimatedBalance;
@@ -57,13 +59,15 @@ public final class RollCheck extends VisitCheck {
         if (above <= 0) {
             return finding.say(Verdict.TIGHT, "It hangs below its straps and rights itself; it can still swing.");
         }
+        if (SupportRank.of(standing.supports().stream().map(Support::inCarrier).toList(), Vec3.ZERO).hold() != SupportRank.Hold.HELD) {
+            return oneLine(finding);
+        }
         double middle = standing.supports().stream().mapToDouble(s -> s.onCar().y()).average().orElseThrow();
         List<Support> left = standing.supports().stream().filter(s -> s.onCar().y() < middle).toList();
         List<Support> right = standing.supports().stream().filter(s -> s.onCar().y() > middle).toList();
         double spacing = left.isEmpty() || right.isEmpty() ? 0 : across(right) - across(left);
         if (spacing <= ONE_LINE) {
-            return finding.remedy(Remedy.advice("Hang it in two lines of straps, well apart.")).say(Verdict.STOP,
-                    "All straps hold on one line and the balance point lies above it: it rolls over.");
+            return oneLine(finding);
         }
         double weight = (estimate.balance().mass() + estimate.expanded(Quantity.MASS)) * Constants.GRAVITY;
         double stiffness = Math.min(stiffness(left), stiffness(right));
@@ -82,6 +86,11 @@ public final class RollCheck extends VisitCheck {
         }
         return finding.say(Verdict.TIGHT,
                 "The balance point lies above the straps; they keep it upright as long as all of them stay tight.");
+    }
+
+    private static Finding oneLine(FindingBuilder finding) {
+        return finding.remedy(Remedy.advice("Hang it in two lines of straps, well apart.")).say(Verdict.STOP,
+                "All straps hold on one line and the balance point lies above it: it rolls over.");
     }
 
     private static double across(List<Support> line) {

@@ -20,6 +20,8 @@ import cradlewright.analysis.engine.Engine.IdsKey;
 import cradlewright.analysis.engine.Engine.TodayKey;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.load.HookHang;
+import cradlewright.analysis.load.HookHangKey;
 import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
@@ -54,6 +56,11 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
     }
 
     @Override
+    protected boolean answersWithoutLoads(Standing standing, Reader reader) {
+        return reader.read(HookHangKey.of(standing)).filter(HookHang::answers).isPresent();
+    }
+
+    @Override
     protected List<Finding> judge(Standing standing, VisitLoads loads, Subject subject, Reader reader) {
         Map<GearFacts.Strap, List<Support>> straps = new LinkedHashMap<>();
         for (Support support : standing.supports()) {
@@ -62,7 +69,7 @@ public final class StrapLoadCheck extends LoadedVisitCheck {
             }
         }
         Set<String> used = straps.keySet().stream().map(GearFacts.Strap::id).collect(Collectors.toSet());
-        Optional<HookHang> hook = reader.read(new HookHangKey(subject.ownerId(), standing.visit().id()));
+        Optional<HookHang> hook = reader.read(HookHangKey.of(standing));
         List<Finding> findings = new ArrayList<>();
         straps.forEach((strap, supports) -> {
             List<String> leans = hook.map(hang -> hang.missingAt(supports)).orElse(List.of());

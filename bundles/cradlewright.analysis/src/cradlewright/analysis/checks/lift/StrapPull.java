@@ -4,6 +4,7 @@ import cradlewright.analysis.check.Amount;
 import cradlewright.analysis.check.FindingBuilder;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.load.HookHang;
 import cradlewright.analysis.standing.Support;
 import cradlewright.mechanics.formula.Constants;
 import cradlewright.mechanics.lifting.SlingModeFactor;

@@ -12,6 +12,8 @@ import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.Hold;
+import cradlewright.analysis.load.HookHang;
+import cradlewright.analysis.load.HookHangKey;
 import cradlewright.analysis.standing.Carriers;
 import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
@@ -47,6 +49,11 @@ public final class SupportRankCheck extends VisitCheck {
         if (standing.carrier() == CarrierKind.AWAY) {
             return List.of();
         }
+        Optional<HookHang> hook = reader.read(HookHangKey.of(standing));
+        if (hook.filter(HookHang::settled).isPresent()) {
+            // It swings until its balance point is below the hook, so it need not lie between the straps; lift.hanging answers for it.
+            return List.of();
+        }
         FindingBuilder finding = finding(subject, standing.visit().id(), subject.label()).situation("at rest");
         if (standing.setup().contacts().isEmpty()) {
             return List.of(finding.cantSay("Nothing says what it rests on.", List.of("what it rests on: enter each support of "
@@ -56,8 +63,11 @@ public final class SupportRankCheck extends VisitCheck {
                 .z() > 0).toList();
         Weight weight = reader.read(new WeightKey(subject.ownerId(), standing.visit().id()));
         List<Finding> findings = new ArrayList<>();
-        findings.add(judge(known, weight, standing, finding));
         SupportRank rank = SupportRank.of(known.stream().map(Support::inCarrier).toList(), Vec3.ZERO);
+        List<String> lengths = hook.map(hang -> hang.missingAt(known)).orElse(List.of());
+        findings.add(rank.hold() == SupportRank.Hold.TWO && !lengths.isEmpty()
+                ? finding.cantSay("Whether it stays hanging in two straps follows from how long they are.", lengths)
+                : judge(known, weight, standing, finding));
         rank.coincident().forEach(pair -> findings.add(together(known.get(pair.first()), known.get(pair.second()), subject)));
         return findings;
     }

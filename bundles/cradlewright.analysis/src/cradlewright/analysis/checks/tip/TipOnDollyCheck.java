@@ -12,6 +12,8 @@ import cradlewright.analysis.checks.KeepOff;
 import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.Hold;
+import cradlewright.analysis.load.HookHang;
+import cradlewright.analysis.load.HookHangKey;
 import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.load.TipAnswer;
@@ -43,7 +45,9 @@ public final class TipOnDollyCheck extends PushedCheck {
     protected List<Finding> examine(Standing standing, Subject subject, Reader reader) {
         boolean falls = VisitLoads.read(subject, reader, situation -> situation.kind() == Situation.Kind.AT_REST).all().stream()
                 .anyMatch(loads -> loads.outcome() == Loads.Outcome.FALLS);
-        return falls ? List.of(fallsByItself(standing, subject)) : super.examine(standing, subject, reader);
+        // What hangs in one hook swings until its balance point is below the hook; lift.hanging answers for it.
+        boolean hangs = falls && reader.read(HookHangKey.of(standing)).filter(HookHang::answers).isPresent();
+        return hangs ? List.of() : falls ? List.of(fallsByItself(standing, subject)) : super.examine(standing, subject, reader);
     }
 
     @Override

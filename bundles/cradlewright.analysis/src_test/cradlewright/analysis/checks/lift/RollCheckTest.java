@@ -86,6 +86,7 @@ class RollCheckTest {
         SupportShop shop = new SupportShop(CarrierKind.STRAPS).weighs(400, 0).balance(0, 0, 2, 0);
         shop.support("A", -1, -0.5, 1).giveUnknown();
         shop.support("B", 1, 0.5, 1);
+        shop.support("C", 1, -0.5, 1);
         assertTrue(only(shop).inputs().stream().anyMatch(input -> input.origin().startsWith("assumed")));
     }
 

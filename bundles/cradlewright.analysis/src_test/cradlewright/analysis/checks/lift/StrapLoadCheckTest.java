@@ -251,8 +251,10 @@ class StrapLoadCheckTest {
 
     @Test
     void withTheBalancePointBesideTheStrapsItDoesNotStayHanging() {
-        SupportShop shop = Hung.onHook(300, 4000, 0, 1.6, new double[][] {{0.9, -0.5}, {0.9, 0.5}, {-1.1, 0}}).balance(0.85, 0.49, 0.5, 0);
+        // From the hook, 1.6 m above the straps, to the balance point, 0.5 m below them: beside the straps at x 1.3 x 1.6 / 2.1 = 0.99 m.
+        SupportShop shop = Hung.onHook(300, 4000, 0, 1.6, new double[][] {{0.9, -0.5}, {0.9, 0.5}, {-1.1, 0}}).balance(1.3, 0, 0.5, 0);
         List<Finding> findings = shop.ask(new StrapLoadCheck());
+        assertEquals(3, findings.size());
         assertTrue(findings.stream().allMatch(finding -> finding.verdict() == Verdict.STOP), findings.toString());
     }
 

@@ -1,4 +1,4 @@
-package cradlewright.analysis.checks.lift;
+package cradlewright.analysis.load;
 
 import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Reader;
@@ -31,7 +31,7 @@ import java.util.OptionalDouble;
  * @param carId the car
  * @param visitId the visit
  */
-record HookHangKey(String carId, String visitId) implements Key<Optional<HookHang>> {
+public record HookHangKey(String carId, String visitId) implements Key<Optional<HookHang>> {
 
     /** Least rise of a direction that still counts as upright: 1 degree, common practice, no source. */
     private static final double UPRIGHT = Math.cos(Math.toRadians(1));
@@ -62,6 +62,11 @@ record HookHangKey(String carId, String visitId) implements Key<Optional<HookHan
         Vec3 hook = new Vec3(balance.x(), balance.y(), height.getAsDouble());
         return Optional.of(new HookSling(weight.get(), shared, shared.stream()
                 .map(support -> new Value(hook.minus(support.onCar()).norm(), 0, Source.MEASURED)).toList()).hang());
+    }
+
+    /** Returns the question for a standing. */
+    public static HookHangKey of(Standing standing) {
+        return new HookHangKey(standing.car().id(), standing.visit().id());
     }
 
     /** Returns the supports whose straps share a hook with another place on the car. */

@@ -1,4 +1,4 @@
-package cradlewright.analysis.checks.lift;
+package cradlewright.analysis.load;
 
 import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Support;

@@ -1,4 +1,4 @@
-package cradlewright.analysis.checks.lift;
+package cradlewright.analysis.load;
 
 import cradlewright.analysis.standing.Support;
 import java.util.LinkedHashSet;
@@ -16,12 +16,12 @@ import java.util.Optional;
  * @param tiltAtMost the same, 19 times in 20, rad
  * @param missing by the id of the contact, what must be known before anything can be said about the leg there
  */
-record HookHang(List<Leg> legs, boolean stays, double weight, double tilt, double tiltAtMost, Map<String, List<String>> missing) {
+public record HookHang(List<Leg> legs, boolean stays, double weight, double tilt, double tiltAtMost, Map<String, List<String>> missing) {
 
     /** Tilt beyond which what is loose slides and straps slip along: 5 degrees, common practice, no source. */
-    static final double MUCH_TILT = Math.toRadians(5);
+    public static final double MUCH_TILT = Math.toRadians(5);
     /** Tilt beyond which nothing is lifted, for straps slip off their lift points: 20 degrees, common practice, no source. */
-    static final double MOST_TILT = Math.toRadians(20);
+    public static final double MOST_TILT = Math.toRadians(20);
 
     /**
      * What one leg gets.
@@ -31,11 +31,11 @@ record HookHang(List<Leg> legs, boolean stays, double weight, double tilt, doubl
      * @param high the same, 19 times in 20, N
      * @param lean from upright, at most, 19 times in 20, rad
      */
-    record Leg(String contactId, double pull, double high, double lean) {
+    public record Leg(String contactId, double pull, double high, double lean) {
     }
 
     /** Copies the collections. */
-    HookHang {
+    public HookHang {
         legs = List.copyOf(legs);
         missing = Map.copyOf(missing);
     }
@@ -48,15 +48,25 @@ record HookHang(List<Leg> legs, boolean stays, double weight, double tilt, doubl
         return new HookHang(List.of(), false, 0, 0, 0, Map.of());
     }
 
+    /** Tells whether the lengths of the straps settle how it hangs, or that it does not stay; then nobody need ask how it would stand. */
+    public boolean settled() {
+        return !stays || !legs.isEmpty();
+    }
+
+    /** Tells whether anything follows from how it hangs: pulls, that it does not stay, or what must be known first. */
+    public boolean answers() {
+        return settled() || !missing.isEmpty();
+    }
+
     /** Returns what is missing to say anything about these supports. */
-    List<String> missingAt(List<Support> supports) {
+    public List<String> missingAt(List<Support> supports) {
         LinkedHashSet<String> all = new LinkedHashSet<>();
         supports.forEach(support -> all.addAll(missing.getOrDefault(support.contactId(), List.of())));
         return List.copyOf(all);
     }
 
     /** Returns the leg at a support. */
-    Optional<Leg> leg(Support support) {
+    public Optional<Leg> leg(Support support) {
         return legs.stream().filter(leg -> leg.contactId().equals(support.contactId())).findFirst();
     }
 }
