@@ -18,7 +18,6 @@ import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.model.base.FileRoot;
 import cradlewright.model.base.Identified;
 import cradlewright.model.base.Named;
-import cradlewright.model.edit.ShopChange;
 import cradlewright.model.fixture.Castor;
 import cradlewright.model.fixture.Dolly;
 import cradlewright.model.fixture.DollyNode;

@@ -55,15 +55,15 @@ final class Bars {
     }
 
     private Optional<DollyCarried> carried(String id) {
-        return sight.stand().flatMap(stand -> stand.carried(id));
+        return sight.worked().flatMap(stand -> stand.carried(id));
     }
 
     private Optional<DollyCarried> carried(FixtureFacts fixture) {
-        return sight.stand().flatMap(stand -> stand.carried(fixture));
+        return sight.worked().flatMap(stand -> stand.carried(fixture));
     }
 
     private boolean worst() {
-        return sight.stand().filter(DollyStand::worst).isPresent();
+        return sight.worked().filter(DollyStand::worst).isPresent();
     }
 
     private double force(DollyCarried most) {
@@ -72,13 +72,13 @@ final class Bars {
 
     /** Returns what a castor or foot carries in one line; empty while the dolly is. */
     String sentence(String id) {
-        return sight.stand().map(stand -> Words.join(carried(id).map(this::range).orElse("load not known"),
+        return sight.worked().map(stand -> Words.join(carried(id).map(this::range).orElse("load not known"),
                 stand.use(id).gravest().map(finding -> stand.use(id).sentence(words.units())).orElse(""))).orElse("");
     }
 
     /** Returns what a fixture carries in one line. */
     String sentence(FixtureFacts fixture) {
-        return sight.stand().map(stand -> stand.support(fixture).isEmpty() ? "nothing stands on it"
+        return sight.worked().map(stand -> stand.support(fixture).isEmpty() ? "nothing stands on it"
                 : carried(fixture).map(this::range).orElse("load not known")).orElse("");
     }
 
@@ -99,7 +99,7 @@ final class Bars {
 
     /** Draws the bar of a castor or foot, away from the dolly, with its number; nothing while the dolly is empty. */
     void outward(Pen.ItemPen item, String id, String name, Shape.Point at, double reach) {
-        sight.stand().ifPresent(stand -> {
+        sight.worked().ifPresent(stand -> {
             boolean up = at.y() < 0;
             bar(item, name, carried(id), verdict(stand, id), at.moved(0, up ? -reach : reach), up);
         });
@@ -107,7 +107,7 @@ final class Bars {
 
     /** Draws the bar of a fixture, into the dolly, with its number; nothing where nothing stands. */
     void inward(Pen.ItemPen item, FixtureFacts fixture, Shape.Point at, double reach) {
-        sight.stand().ifPresent(stand -> stand.support(fixture).ifPresent(support -> {
+        sight.worked().ifPresent(stand -> stand.support(fixture).ifPresent(support -> {
             boolean up = at.y() > 0;
             bar(item, fixture.name(), carried(fixture), verdict(stand, support, fixture), at.moved(0, up ? -reach : reach), up);
         }));
@@ -126,7 +126,7 @@ final class Bars {
         Optional<Double> force = carried.map(this::force);
         double length = LoadBar.length(force, perNewton, pen.text());
         LoadBar.draw(item, LoadBar.role(force, verdict), LoadBar.upright(at, length, up, pen.text()), pen.text());
-        boolean old = sight.stand().filter(DollyStand::outdated).isPresent();
+        boolean old = sight.worked().filter(DollyStand::outdated).isPresent();
         String word = verdict.filter(v -> v != Verdict.HOLDS).map(v -> " " + v.word()).orElse("");
         item.text(at.moved(0, up ? -length : length), 0, TEXT, up ? Side.ABOVE : Side.BELOW, name + word,
                 List.of(number(carried) + (old && force.isPresent() ? " (old)" : "")));

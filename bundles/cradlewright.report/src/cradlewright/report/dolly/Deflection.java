@@ -27,7 +27,7 @@ final class Deflection implements Drawn {
 
     @Override
     public void draw(DollySight sight, Pen pen, Words words) {
-        sight.stand().flatMap(DollyStand::shape).filter(shape -> shape.largest() > NOTHING).ifPresent(shape -> draw(shape, pen, words));
+        sight.worked().flatMap(DollyStand::shape).filter(shape -> shape.largest() > NOTHING).ifPresent(shape -> draw(shape, pen, words));
     }
 
     private static void draw(DollyShape shape, Pen pen, Words words) {

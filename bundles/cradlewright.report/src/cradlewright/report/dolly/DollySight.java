@@ -24,6 +24,11 @@ public record DollySight(DollyFacts dolly, Map<String, StockFacts> stock, Option
         return new DollySight(dolly, stock, stand.map(now -> before.stand.map(now::withNumbersOf).orElse(now)));
     }
 
+    /** Returns what stands on it once that is worked out, be it from before an edit. */
+    Optional<DollyStand> worked() {
+        return stand.filter(known -> !known.loads().isEmpty());
+    }
+
     /** Returns what is kept in stock under an id, if it is of that sort. */
     <T extends StockFacts> Optional<T> stock(Class<T> type, Optional<String> id) {
         return id.map(stock::get).filter(type::isInstance).map(type::cast);

@@ -41,7 +41,7 @@ final class Fixtures implements Drawn {
         if (pen.projection() == Projection.PLAN) {
             double across = half(pad.flatMap(StockFacts.Pad::width), pen);
             item.drawClear(Shape.Polygon.of(Role.PAD, new Box(top.x() - half, top.y() - across, top.x() + half, top.y() + across)));
-            if (sight.stand().isPresent()) {
+            if (sight.worked().isPresent()) {
                 bars.inward(item, fixture, top, across);
             } else {
                 item.note(top, half, 0.8, top.y() < 0 ? Side.BELOW : Side.ABOVE, fixture.name());

@@ -27,7 +27,7 @@ final class Joints implements Drawn {
 
     @Override
     public void draw(DollySight sight, Pen pen, Words words) {
-        Optional<String> weakest = sight.stand().flatMap(stand -> weakest(sight.dolly().joints(), stand));
+        Optional<String> weakest = sight.worked().flatMap(stand -> weakest(sight.dolly().joints(), stand));
         for (JointFacts joint : sight.dolly().joints()) {
             List<Shape.Point> places = places(joint, sight, pen);
             if (!places.isEmpty()) {
@@ -67,7 +67,7 @@ final class Joints implements Drawn {
     }
 
     private static void draw(JointFacts joint, List<Shape.Point> places, boolean weakest, DollySight sight, Pen pen, Words words) {
-        Optional<Use> use = sight.stand().map(stand -> stand.use(joint.id()));
+        Optional<Use> use = sight.worked().map(stand -> stand.use(joint.id()));
         String head = weakest ? "weakest joint" : "";
         Pen.ItemPen item = pen.item(joint.id(), Kind.JOINT, "joint " + joint.name(), Words.join(head,
                 use.map(u -> u.sentence(words.units())).orElse("")));

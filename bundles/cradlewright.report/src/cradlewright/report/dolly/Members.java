@@ -39,7 +39,7 @@ final class Members implements Drawn {
     @Override
     public void draw(DollySight sight, Pen pen, Words words) {
         sight.dolly().members().stream().flatMap(member -> Band.of(member, sight.dolly(), section(member, sight), pen)
-                .map(band -> new Seen(member, band, sight.stand().map(stand -> stand.use(member.id())))).stream())
+                .map(band -> new Seen(member, band, sight.worked().map(stand -> stand.use(member.id())))).stream())
                 .sorted(Comparator.comparingDouble(Seen::ratio)).forEach(seen -> draw(seen, sight, pen, words));
     }
 
@@ -48,7 +48,7 @@ final class Members implements Drawn {
     }
 
     private static void draw(Seen seen, DollySight sight, Pen pen, Words words) {
-        boolean old = sight.stand().filter(DollyStand::outdated).isPresent();
+        boolean old = sight.worked().filter(DollyStand::outdated).isPresent();
         String made = section(seen.member, sight).map(StockFacts::name).orElse("section not known");
         Pen.ItemPen item = pen.item(seen.member.id(), Kind.RAIL, seen.member.name(), Words.join(made,
                 seen.use.map(use -> use.sentence(words.units())).orElse(""), old ? "being worked out again" : ""));

@@ -29,7 +29,7 @@ final class Plate implements Drawn {
 
     private static void draw(Box outline, DollySight sight, Pen pen, Words words) {
         String plate = plate(sight.dolly(), words);
-        Optional<Use> use = sight.stand().map(stand -> stand.use(sight.dolly().id()));
+        Optional<Use> use = sight.worked().map(stand -> stand.use(sight.dolly().id()));
         Pen.ItemPen item = pen.item(sight.dolly().id(), Kind.CARRIER, sight.dolly().name(), Words.join(plate,
                 use.map(u -> u.sentence(words.units())).orElse(""), "no members are known"));
         item.draw(Shape.Polygon.of(Role.OUTLINE, outline));

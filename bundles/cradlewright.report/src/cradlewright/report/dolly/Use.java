@@ -47,8 +47,8 @@ record Use(Optional<Finding> gravest) {
 
     /** Returns the number that is printed, with the answer unless it holds. */
     String words() {
-        String number = ratio().map(ratio -> "use " + FindingWords.use(ratio)).orElse("use not known");
-        return verdict() == Verdict.HOLDS ? number : number + " " + verdict().word();
+        String number = ratio().map(ratio -> "use " + FindingWords.use(ratio)).orElse("");
+        return verdict() == Verdict.HOLDS && !number.isEmpty() ? number : (number + " " + verdict().word()).strip();
     }
 
     /** Returns everything in one line. */

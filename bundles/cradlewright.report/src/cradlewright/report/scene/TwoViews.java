@@ -37,7 +37,7 @@ public final class TwoViews {
         this.text = text;
     }
 
-    /** Draws both views of what needs no words at the foot; see the other one. */
+    /** Draws both views without words at the foot. */
     public Scene draw(String title, Function<Projection, List<Item>> view) {
         return draw(title, "", view);
     }

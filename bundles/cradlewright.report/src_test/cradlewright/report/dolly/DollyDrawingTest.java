@@ -156,6 +156,9 @@ class DollyDrawingTest {
             assertEquals(List.of(castor.name(), Math.round(force) + " N"), texts(item(scene, castor.id(), Kind.CASTOR, Projection.PLAN)));
         }
         assertTrue(sum > 0);
+        String rail = member(rest, "left rail 2").id();
+        assertTrue(rest.stand().orElseThrow().use(rail).ratio().orElseThrow()
+                < 0.95 * red().stand().orElseThrow().use(rail).ratio().orElseThrow(), "people on it use more of it");
         assertTrue(texts(scene.items().stream().filter(item -> item.id().equals("foot")).findFirst().orElseThrow()).get(0)
                 .endsWith("at rest"));
     }
@@ -210,6 +213,29 @@ class DollyDrawingTest {
         assertEquals(1300, first(plate).height(), 1e-6, "castors 650 mm to either side");
         DollySight under = all.get("Dolly 1, bought; Cardle Plover van, maroon, waiting for the chassis");
         assertTrue(texts(item(draw(under), under.dolly().id(), Kind.CARRIER, Projection.PLAN)).get(1).startsWith("use "));
+    }
+
+    @Test
+    void untilAnythingIsWorkedOutTheDollyIsDrawnAsItIs() {
+        DollyStand stand = red().stand().orElseThrow();
+        DollySight sketch = new DollySight(red().dolly(), red().stock(), Optional.of(new DollyStand(stand.standing(), stand.situations(),
+                stand.chosen(), List.of(), Optional.empty(), List.of(), true)));
+        Scene scene = draw(sketch);
+        Item rail = item(scene, member(sketch, "left rail 2").id(), Kind.RAIL, Projection.PLAN);
+        assertEquals(List.of(), texts(rail));
+        assertEquals(Role.STRUCTURE, rail.shapes().get(0).role());
+        assertTrue(scene.title().endsWith("being worked out again"), scene.title());
+    }
+
+    /** Where no check has an answer about a member, word and broken edge say so. */
+    @Test
+    void whatIsNotKnownIsSaid() {
+        DollyStand stand = red().stand().orElseThrow();
+        DollySight sight = new DollySight(red().dolly(), red().stock(), Optional.of(new DollyStand(stand.standing(), stand.situations(),
+                stand.chosen(), stand.loads(), Optional.empty(), List.of(), false)));
+        Item rail = item(draw(sight), member(sight, "left rail 2").id(), Kind.RAIL, Projection.PLAN);
+        assertEquals(List.of("CAN'T SAY"), texts(rail));
+        assertEquals(Role.LOAD_OPEN, rail.shapes().get(0).role());
     }
 
     @Test
