@@ -87,6 +87,7 @@ public final class Messages extends NLS {
     public static String Trouble_lastGood;
     public static String Trouble_noLastGood;
     public static String Trouble_problem;
+    public static String Trouble_putBack;
     public static String Trouble_then;
     public static String Trouble_title;
     public static String Undo;

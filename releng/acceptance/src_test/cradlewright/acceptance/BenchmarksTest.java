@@ -24,9 +24,18 @@ class BenchmarksTest {
 
     @Test
     void theBenchmarksStillFitTheBundles() throws IOException {
+        compile("releng/benchmarks/src", Project.product());
+    }
+
+    @Test
+    void theMeasurementsOfTheWindowStillFitTheBundles() throws IOException {
+        compile("releng/benchmarks/window-src", Project.workbench());
+    }
+
+    private void compile(String sources, Path product) throws IOException {
         List<String> arguments = new ArrayList<>(List.of("--release", "17", "-proc:none", "-nowarn", "-d", classes.toString(), "-cp"));
-        arguments.add(Stream.concat(builtClasses(), libraries()).collect(Collectors.joining(File.pathSeparator)));
-        try (Stream<Path> walk = Files.walk(Project.root().resolve("releng/benchmarks/src"))) {
+        arguments.add(Stream.concat(builtClasses(), libraries(product)).collect(Collectors.joining(File.pathSeparator)));
+        try (Stream<Path> walk = Files.walk(Project.root().resolve(sources))) {
             walk.map(Path::toString).filter(name -> name.endsWith(".java")).forEach(arguments::add);
         }
         ByteArrayOutputStream said = new ByteArrayOutputStream();
@@ -40,8 +49,8 @@ class BenchmarksTest {
         }
     }
 
-    private static Stream<String> libraries() throws IOException {
-        try (Stream<Path> plugins = Files.list(Project.product().resolve("plugins"))) {
+    private static Stream<String> libraries(Path product) throws IOException {
+        try (Stream<Path> plugins = Files.list(product.resolve("plugins"))) {
             return plugins.filter(jar -> !jar.getFileName().toString().startsWith("cradlewright.")).map(Path::toString).toList().stream();
         }
     }

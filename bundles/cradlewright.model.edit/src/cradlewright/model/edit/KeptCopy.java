@@ -52,15 +52,18 @@ public final class KeptCopy {
         matching.pairs().forEach((there, here) -> {
             if (isNew(here, own)) {
                 if (there == copy || !isNew(matching.ownOf(there.eContainer()), own)) {
-                    found.add(new Difference(Difference.Kind.ADDED, there));
+                    found.add(new Difference(Difference.Kind.ADDED, there, List.of()));
                 }
-            } else if (!same(here, there, matching)) {
-                found.add(new Difference(Difference.Kind.CHANGED, here));
+            } else {
+                List<EStructuralFeature> changed = changed(here, there, matching);
+                if (!changed.isEmpty()) {
+                    found.add(new Difference(Difference.Kind.CHANGED, here, changed));
+                }
             }
         });
         EcoreUtil.<EObject>getAllContents(own, false).forEachRemaining(here -> {
             if (matching.copyOf(here) == null && matching.copyOf(here.eContainer()) != null) {
-                found.add(new Difference(Difference.Kind.REMOVED, here));
+                found.add(new Difference(Difference.Kind.REMOVED, here, List.of()));
             }
         });
         return found;
@@ -71,13 +74,9 @@ public final class KeptCopy {
     }
 
     /** Compares all features of one object, but of what lies in it only which objects these are. */
-    private static boolean same(EObject own, EObject there, Matching matching) {
-        for (EStructuralFeature feature : there.eClass().getEAllStructuralFeatures()) {
-            if (stored(feature) && !wanted(there, feature, matching).equals(known(own, feature, there, matching))) {
-                return false;
-            }
-        }
-        return true;
+    private static List<EStructuralFeature> changed(EObject own, EObject there, Matching matching) {
+        return there.eClass().getEAllStructuralFeatures().stream().filter(KeptCopy::stored)
+                .filter(feature -> !wanted(there, feature, matching).equals(known(own, feature, matching))).toList();
     }
 
     /** Values of the copy: ids for what has one, else what answers to it. */
@@ -88,7 +87,7 @@ public final class KeptCopy {
                 .toList();
     }
 
-    private static List<Object> known(EObject own, EStructuralFeature feature, EObject there, Matching matching) {
+    private static List<Object> known(EObject own, EStructuralFeature feature, Matching matching) {
         return Matching.values(own, feature).stream()
                 .filter(value -> !(contains(feature) && Matching.id(value).isPresent() && matching.copyOf((EObject) value) == null))
                 .map(value -> Matching.id(value).<Object>map(id -> id).orElse(value)).toList();

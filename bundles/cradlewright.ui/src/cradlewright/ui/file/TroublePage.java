@@ -4,6 +4,9 @@ import cradlewright.model.io.ReadProblem;
 import cradlewright.model.io.Severity;
 import cradlewright.model.io.ShopFile;
 import cradlewright.ui.Messages;
+import cradlewright.ui.command.ShopOpening;
+import cradlewright.ui.recovery.GoodCopies;
+import cradlewright.ui.recovery.Recovery;
 import cradlewright.ui.shop.WorkingShop;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,6 +16,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.dialogs.Dialog;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
@@ -20,8 +24,11 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
 
 /**
  * Says in words what is wrong with a file, where and how to mend it, and which earlier version is at hand. For editors of files that could
@@ -49,14 +56,32 @@ public final class TroublePage {
         title.setFont(JFaceResources.getHeaderFont());
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(title);
         shop.problems().stream().filter(problem -> problem.file().equals(file.path())).forEach(problem -> add(page, problem));
-        Label last = text(page, lastGood(shop.folder().directory(), file).map(path -> NLS.bind(Messages.Trouble_lastGood, path))
-                .orElse(Messages.Trouble_noLastGood));
+        Optional<Path> good = Recovery.lastGood(file).or(() -> lastGood(shop.folder().directory(), file));
+        Label last = text(page, good.map(path -> NLS.bind(Messages.Trouble_lastGood, path)).orElse(Messages.Trouble_noLastGood));
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(1, SWT.DEFAULT).applyTo(last);
+        good.ifPresent(path -> {
+            Button back = new Button(page, SWT.PUSH);
+            back.setText(Messages.Trouble_putBack);
+            back.addListener(SWT.Selection, event -> putBack(shop, file, path));
+            GridDataFactory.swtDefaults().span(2, 1).applyTo(back);
+        });
         Label then = text(page, Messages.Trouble_then);
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(1, SWT.DEFAULT).applyTo(then);
         scrolled.setContent(page);
         scrolled.addListener(SWT.Resize, event -> scrolled.setMinSize(page.computeSize(scrolled.getClientArea().width, SWT.DEFAULT)));
         return scrolled;
+    }
+
+    /** The shop is read anew afterwards; a button of the page that does so goes with the page, so this runs after it. */
+    private static void putBack(WorkingShop shop, ShopFile file, Path good) {
+        IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+        try {
+            GoodCopies.putBack(shop.folder().directory(), file.path(), good);
+            window.getShell().getDisplay().asyncExec(() -> ShopOpening.readAgain(window));
+        } catch (IOException e) {
+            MessageDialog.openError(window.getShell(), Messages.Trouble_putBack,
+                    NLS.bind(Messages.Save_diskRefuses, file.path(), e.getMessage()));
+        }
     }
 
     private static void add(Composite page, ReadProblem problem) {

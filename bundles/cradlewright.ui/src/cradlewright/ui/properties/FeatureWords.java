@@ -7,7 +7,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** What the details of things are called, and what may be chosen for them. */
-final class FeatureWords {
+public final class FeatureWords {
 
     private static final ResourceBundle WORDS = ResourceBundle.getBundle("cradlewright.ui.properties.features");
 
@@ -15,7 +15,7 @@ final class FeatureWords {
     }
 
     /** Returns the word for a detail of an object, in small letters, such as {@code mass}. */
-    static String label(EObject object, EStructuralFeature feature) {
+    public static String label(EObject object, EStructuralFeature feature) {
         String own = object.eClass().getName() + '.' + feature.getName();
         return WORDS.containsKey(own) ? WORDS.getString(own) : word(feature.getName());
     }

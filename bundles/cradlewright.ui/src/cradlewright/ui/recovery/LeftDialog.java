@@ -1,10 +1,8 @@
 package cradlewright.ui.recovery;
 
 import cradlewright.model.edit.ChangeRefused;
-import cradlewright.model.edit.Difference;
 import cradlewright.ui.look.Spoken;
 import cradlewright.ui.shop.WorkingShop;
-import cradlewright.ui.words.Nouns;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -161,18 +159,9 @@ final class LeftDialog extends Dialog {
         if (row.differences().isEmpty()) {
             return row.state() == CopyRow.State.NEW ? Messages.Left_wholeFile : NLS.bind(Messages.Left_why, row.why());
         }
-        String named = row.differences().stream().limit(MOST_NAMED).map(LeftDialog::words).collect(Collectors.joining("\n"));
+        String named = row.differences().stream().limit(MOST_NAMED).map(DifferenceWords::of).collect(Collectors.joining("\n"));
         int more = row.differences().size() - MOST_NAMED;
         return more > 0 ? named + "\n" + NLS.bind(Messages.Left_more, more) : named;
-    }
-
-    private static String words(Difference difference) {
-        String thing = Nouns.kindAndName(difference.object());
-        return NLS.bind(switch (difference.kind()) {
-            case ADDED -> Messages.Differs_added;
-            case REMOVED -> Messages.Differs_removed;
-            case CHANGED -> Messages.Differs_changed;
-        }, thing);
     }
 
     @Override

@@ -9,6 +9,7 @@ public final class Messages extends NLS {
     public static String Copy_refused;
     public static String Differs_added;
     public static String Differs_changed;
+    public static String Differs_form;
     public static String Differs_removed;
     public static String Left_allBroken;
     public static String Left_broken;

@@ -35,6 +35,7 @@ public final class Recovery implements OpenShopListener, WorkingShopListener {
     private static final int QUIET = 10_000;
     private static final int LONGEST = 60_000;
     private static final String FOLDER = "unsaved";
+    private static final String GOOD = "good";
 
     private static final OneByOne ORDER = new OneByOne();
 
@@ -42,24 +43,27 @@ public final class Recovery implements OpenShopListener, WorkingShopListener {
 
     private final Display display;
     private final Path folder;
+    private final Path goodFolder;
     private final String run;
     private final Runnable whenQuiet = this::copyNow;
     private final Map<ShopFile, Long> copied = new HashMap<>();
     private Optional<WorkingShop> shop = Optional.empty();
     private CopyStore store;
+    private GoodCopies good;
     private long firstEdit;
     private boolean endedByForce;
 
-    private Recovery(Display display, Path folder, String run) {
+    private Recovery(Display display, Path own, String run) {
         this.display = display;
-        this.folder = folder;
+        this.folder = own.resolve(FOLDER);
+        this.goodFolder = own.resolve(GOOD);
         this.run = run;
     }
 
     /** Begins to watch over the shops of the window, also over the one that is open. */
     public static void install(IWorkbench workbench) {
         Path own = Platform.getStateLocation(FrameworkUtil.getBundle(Recovery.class)).toPath();
-        installed = new Recovery(workbench.getDisplay(), own.resolve(FOLDER), UUID.randomUUID().toString());
+        installed = new Recovery(workbench.getDisplay(), own, UUID.randomUUID().toString());
         WorkingShop.addOpenListener(installed);
         workbench.addWorkbenchListener(new IWorkbenchListener() {
             @Override
@@ -87,8 +91,10 @@ public final class Recovery implements OpenShopListener, WorkingShopListener {
     public void opened(WorkingShop opened) {
         shop = Optional.of(opened);
         store = new CopyStore(folder, opened.folder().directory(), run);
+        good = new GoodCopies(goodFolder, opened.folder().directory());
         copied.clear();
         opened.addListener(this);
+        opened.folder().files().forEach(this::keepGood);
         display.asyncExec(() -> {
             if (shop.equals(Optional.of(opened)) && !left().isEmpty()) {
                 LeftDialog.ask(this);
@@ -125,6 +131,7 @@ public final class Recovery implements OpenShopListener, WorkingShopListener {
     public void changed(ShopEvent event) {
         if (event.kind() == ShopEvent.Kind.SAVED) {
             event.files().forEach(this::forget);
+            event.files().forEach(this::keepGood);
             return;
         }
         long now = System.nanoTime() / 1_000_000;
@@ -163,6 +170,18 @@ public final class Recovery implements OpenShopListener, WorkingShopListener {
             CopyStore from = store;
             write(() -> from.remove(file.path()));
         }
+    }
+
+    private void keepGood(ShopFile file) {
+        if (file.state() == ShopFile.State.WRITABLE) {
+            GoodCopies into = good;
+            file.digest().ifPresent(digest -> write(() -> into.keep(file.path(), digest)));
+        }
+    }
+
+    /** Returns where the last good copy of a file of the open shop lies. */
+    public static Optional<Path> lastGood(ShopFile file) {
+        return installed == null || installed.shop.isEmpty() ? Optional.empty() : installed.good.find(file);
     }
 
     Optional<WorkingShop> shop() {

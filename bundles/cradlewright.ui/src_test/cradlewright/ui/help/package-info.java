@@ -1,0 +1,2 @@
+/** Tests of the pages of the help. */
+package cradlewright.ui.help;
