@@ -35,11 +35,12 @@ class BoltTest {
 
     @Test
     void publishedResistances() {
+        VALUES.check("D1.gamma-M2", BoltResistance.GAMMA_M2);
         VALUES.check("D1.published.M16-8.8", shear(BoltSize.M16, BoltGrade.G8_8));
         VALUES.check("shear.4.6", shear(BoltSize.M10, BoltGrade.G4_6));
         VALUES.check("shear.5.6", shear(BoltSize.M10, BoltGrade.G5_6));
         VALUES.check("D1.published.M16-10.9", shear(BoltSize.M16, BoltGrade.G10_9));
-        BoltResistance wide = BoltResistance.inTwoMillimetreClearance(BoltSize.M12, BoltGrade.G8_8, 1.25);
+        BoltResistance wide = BoltResistance.inTwoMillimetreClearance(BoltSize.M12, BoltGrade.G8_8, BoltResistance.GAMMA_M2);
         VALUES.check("D1.published.M12-8.8-clearance", wide.shear(ShearPlane.THREADS) * KN);
         VALUES.check("D1.clearance", wide.shear(ShearPlane.THREADS) * KN);
         BoltResistance m20 = BoltResistance.ofAreas(245e-6, 314.159e-6, BoltGrade.G4_6, 1.25);
@@ -65,7 +66,7 @@ class BoltTest {
     }
 
     private static double shear(BoltSize size, BoltGrade grade) {
-        return BoltResistance.of(size, grade, 1.25).shear(ShearPlane.THREADS) * KN;
+        return BoltResistance.of(size, grade, BoltResistance.GAMMA_M2).shear(ShearPlane.THREADS) * KN;
     }
 
     @Test
