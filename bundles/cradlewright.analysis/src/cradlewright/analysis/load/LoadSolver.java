@@ -25,10 +25,6 @@ import java.util.OptionalDouble;
 /** Solves one situation: as listed, at the unfavourable ends, over the stiffness of the shell, and what statics alone allow. */
 final class LoadSolver {
 
-    /** Partial factor of the own weight of the dolly, EN 1990 Table A1.2(B) (from memory). */
-    private static final double OWN = 1.35;
-    /** Partial factor of what it carries and of pushes, EN 1990 Table A1.2(B) (from memory). */
-    private static final double CARRIED = 1.5;
     /** Twice the standard uncertainty: 19 times in 20. */
     private static final double COVERAGE = 2;
     /** Mass and the three coordinates of the balance point come first among the doubtful inputs. */
@@ -43,7 +39,7 @@ final class LoadSolver {
     }
 
     Loads solve(boolean factored) {
-        CoupledProblem problem = factored ? setting.factored(situation, OWN, CARRIED) : setting.problem(situation);
+        CoupledProblem problem = factored ? setting.factored(situation, LoadsKey.OWN, LoadsKey.CARRIED) : setting.problem(situation);
         CoupledSolution solution = problem.solve();
         if (solution.status() == SolveStatus.NO_EQUILIBRIUM) {
             return Loads.none(situation, Loads.Outcome.FALLS, "no push of the supports can hold it: it falls over");
@@ -195,7 +191,7 @@ final class LoadSolver {
     private List<MemberLoad> members(CoupledSolution rigid) {
         List<MemberLoad> loads = new ArrayList<>();
         setting.frame().ifPresent(frame -> {
-            FrameResult result = setting.dollyResult(rigid, situation, OWN);
+            FrameResult result = setting.dollyResult(rigid, situation, LoadsKey.OWN);
             for (FrameMember member : result.loads().model().members()) {
                 loads.add(new MemberLoad(member.name(), result.criticalStations(member.name()), result.nearEnd(member.name()),
                         result.farEnd(member.name()),

@@ -21,6 +21,11 @@ import java.util.stream.Collectors;
  */
 public record LoadsKey(String carId, String visitId, Situation situation, boolean factored) implements Key<Loads> {
 
+    /** Partial factor of the own weight of the dolly, EN 1990 Table A1.2(B) (from memory). */
+    public static final double OWN = 1.35;
+    /** Partial factor of what it carries and of pushes, EN 1990 Table A1.2(B) (from memory). */
+    public static final double CARRIED = 1.5;
+
     @Override
     public Loads compute(Reader reader) {
         Optional<Standing> standing = reader.read(new StandingKey(carId, visitId));

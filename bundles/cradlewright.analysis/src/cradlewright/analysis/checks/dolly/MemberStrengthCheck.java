@@ -7,6 +7,7 @@ import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.checks.dolly.LoadedMember.Used;
 import cradlewright.analysis.dolly.SectionShape;
+import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.mechanics.section.TorsionProperties;
 import cradlewright.mechanics.steel.CrossSectionCheck;
 import cradlewright.mechanics.steel.Steel;
@@ -49,18 +50,38 @@ public final class MemberStrengthCheck extends SteelMemberCheck {
     void inputs(FindingBuilder finding, LoadedMember member, Used used) {
         SectionShape shape = member.shape().orElseThrow();
         TorsionProperties torsion = shape.properties().torsion();
-        double beside = Math.hypot(torsion.shearCentreY() - shape.properties().moments().centroidY(),
-                torsion.shearCentreZ() - shape.properties().moments().centroidZ());
-        if (beside <= NEAR || !used.use().formulaId().equals(SteelFormulas.YIELD_CRITERION.id())) {
+        if (!twistedByItsLoads(member, used)) {
             return;
         }
-        finding.input("from the middle of its area, where its places lie, to the point over which a load does not twist it",
-                Amount.length(beside), "from the shape of the section");
+        finding.input("from the middle of its section to the line over which a load would not twist it", Amount.length(beside(shape)),
+                "from the shape of the section, which is open");
         CrossSectionCheck check = new CrossSectionCheck(shape.properties(), member.yield().orElseThrow(), Steel.GAMMA_M0);
         member.taken().stream().filter(taken -> taken.situation().equals(used.situation()))
                 .flatMap(taken -> taken.forces(shape).stream()).filter(forces -> check.check(forces).contains(used.use())).findFirst()
-                .filter(forces -> forces.b() != 0).ifPresent(forces -> finding.shown("of this pull and push by its warping",
-                        Amount.stress(forces.b() / torsion.warpingModulus()), "its ends free to warp or stopped, whichever is worse"));
+                .filter(forces -> forces.b() != 0).ifPresent(forces -> finding.shown("of this stress, from twisting",
+                        Amount.stress(Math.abs(forces.b()) / torsion.warpingModulus()),
+                        "its walls bend sideways as it twists; ends free to bulge or stopped, whichever is worse"));
+    }
+
+    @Override
+    void joints(FindingBuilder finding, LoadedMember member, DollyFacts dolly, Used used) {
+        long open = OpenEnd.of(dolly).stream().filter(end -> end.member().equals(member.facts())).count();
+        if (open > 0 && twistedByItsLoads(member, used)) {
+            finding.input("ends taken as held against twist, though nobody entered a joint there", Amount.ratio(open),
+                    "enter the joint: a loose one lets the end turn, and the twist goes on to the next");
+        }
+    }
+
+    /** Tells whether loads over the middle of its area twist it, and that is part of what uses it most. */
+    private static boolean twistedByItsLoads(LoadedMember member, Used used) {
+        return beside(member.shape().orElseThrow()) > NEAR && used.use().formulaId().equals(SteelFormulas.YIELD_CRITERION.id());
+    }
+
+    /** Returns how far the shear centre is from the middle of the area, m. */
+    private static double beside(SectionShape shape) {
+        TorsionProperties torsion = shape.properties().torsion();
+        return Math.hypot(torsion.shearCentreY() - shape.properties().moments().centroidY(),
+                torsion.shearCentreZ() - shape.properties().moments().centroidZ());
     }
 
     @Override

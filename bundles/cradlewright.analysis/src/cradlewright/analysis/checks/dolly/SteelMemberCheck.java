@@ -51,6 +51,10 @@ abstract class SteelMemberCheck extends FrameCheck {
     void inputs(FindingBuilder finding, LoadedMember member, Used used) {
     }
 
+    /** Notes what is taken for granted about the joints at its ends. */
+    void joints(FindingBuilder finding, LoadedMember member, DollyFacts dolly, Used used) {
+    }
+
     @Override
     protected final List<Finding> judge(Standing standing, List<LoadedMember> members, Subject subject, Reader reader) {
         double margin = settings(reader).tightMargin();
@@ -89,6 +93,7 @@ abstract class SteelMemberCheck extends FrameCheck {
                 UseWords.capacity(used.use()), "design resistance, " + used.use().clause() + ", loads factored");
         finding.input("yield strength", UseWords.stress(yield), member.steel().orElseThrow().name());
         inputs(finding, member, used);
+        joints(finding, member, dolly, used);
         if (verdict == Verdict.STOP && !reader.tried()) {
             finding.remediesOr(new GaugeSearch(reader, dolly, member)
                     .thicker(shape -> worst(member, shape, yield).map(u -> verdict(u, margin)), verdict),

@@ -9,6 +9,7 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.engine.Reader;
+import cradlewright.analysis.load.LoadsKey;
 import cradlewright.analysis.load.Situation;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.mechanics.frame.FrameFormulas;
@@ -43,12 +44,15 @@ public final class TwistCheck extends FrameCheck {
         Verdict verdict = Verdict.of(bent.sag, allowed, margin);
         FindingBuilder finding = finding(subject, bent.member.facts().id(), bent.member.facts().name())
                 .situation(Situation.atRest().words())
-                .against(Amount.length(bent.sag), Amount.length(allowed), "twist allowed while working, as the shop settled it");
+                .against(Amount.length(bent.sag), Amount.length(allowed), "twist allowed while working, as the shop settled it")
+                .input("loads raised by the factor", Amount.ratio(LoadsKey.CARRIED), "the same answer as for strength, EN 1990 Table"
+                        + " A1.2(B) (from memory); the raise stands for joints that give, common practice, no source");
         if (verdict != Verdict.HOLDS) {
             finding.remedy(Remedy.advice("Set the shims with the car standing on the dolly, measure again, or stiffen "
                     + bent.member.facts().name() + "."));
         }
-        String what = " Its sag is reckoned between its own ends and with the loads raised as for strength, so the true one is smaller.";
+        String what = " Its sag is counted between its own ends, under loads raised as for strength: bolted and welded joints give as well,"
+                + " which nobody works out, and the raise stands for that.";
         return finding.say(verdict, switch (verdict) {
             case HOLDS -> "The member that bends most stays straight enough for the shims." + what;
             case TIGHT -> "The member that bends most uses up nearly all that the shims may be out." + what;

@@ -22,7 +22,7 @@ public final class BearingCheck extends BoltCheck {
     /** Creates the check. */
     public BearingCheck() {
         super(new CheckInfo("joint.bearing", "Does the sheet around the bolts stand up to their push?",
-                "EN 1993-1-8 Table 3.4, thin sheet EN 1993-1-3 Table 8.4", Cautions.JOINTS,
+                "EN 1993-1-8 Table 3.4 and 3.6.1(10), thin sheet EN 1993-1-3 Table 8.4", Cautions.JOINTS,
                 List.of("bolts as for their strength", "distances to end and edge", "thickness and steel of plate and member",
                         "shape of the holes"),
                 List.of(JointFormulas.BEARING, JointFormulas.BEARING_THIN_SHEET, JointFormulas.SINGLE_LAP, JointFormulas.GROUP_IN_PLANE)));
@@ -50,21 +50,23 @@ public final class BearingCheck extends BoltCheck {
         HolePosition across = new HolePosition(along.edge(), along.gauge(), along.end(), along.pitch());
         List<JointUse> uses = new ArrayList<>();
         for (Bolts.Sheet sheet : sheets) {
-            double resistance = Math.min(resistance(bolts, sheet, along), resistance(bolts, sheet, across));
-            uses.add(new JointUse("the hole in " + sheet.name(), force.shear(), resistance, Dimension.FORCE,
-                    sheet.thickness().orElseThrow() < Bearing.THICK_FROM ? "EN 1993-1-3 Table 8.4" : "EN 1993-1-8 Table 3.4",
-                    action.situation()));
+            Bearing bearing = bearing(bolts, sheet, along);
+            double table = Math.min(bearing.resistance(), bearing(bolts, sheet, across).resistance());
+            // One row in a single lap turns its bolts over: its limit has neither end nor hole in it and may lie below the table.
+            boolean oneRow = bolts.rows() == 1 || bolts.columns() == 1;
+            boolean lap = oneRow && bearing.singleLapLimit() < table;
+            uses.add(new JointUse("the hole in " + sheet.name(), force.shear(), lap ? bearing.singleLapLimit() : table, Dimension.FORCE,
+                    lap ? "EN 1993-1-8 3.6.1(10), one row in a single lap" : bearing.thinSheet() ? "EN 1993-1-3 Table 8.4"
+                            : "EN 1993-1-8 Table 3.4", action.situation()));
         }
         return uses;
     }
 
-    private static double resistance(Bolts bolts, Bolts.Sheet sheet, HolePosition position) {
+    private static Bearing bearing(Bolts bolts, Bolts.Sheet sheet, HolePosition position) {
         HoleKind hole = bolts.holes() == JointFacts.Holes.OVERSIZE ? HoleKind.OVERSIZE : HoleKind.NORMAL;
-        Bearing bearing = new Bearing(bolts.size().diameter(), bolts.hole(), sheet.thickness().orElseThrow(),
+        return new Bearing(bolts.size().diameter(), bolts.hole(), sheet.thickness().orElseThrow(),
                 sheet.ultimate().orElseThrow(),
                 bolts.grade().ultimateStrength(), position, hole, BoltResistance.GAMMA_M2);
-        boolean oneRow = bolts.rows() == 1 || bolts.columns() == 1;
-        return oneRow ? Math.min(bearing.resistance(), bearing.singleLapLimit()) : bearing.resistance();
     }
 
     @Override

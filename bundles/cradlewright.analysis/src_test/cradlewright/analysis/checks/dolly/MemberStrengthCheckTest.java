@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Verdict;
+import cradlewright.analysis.facts.DollyFacts;
+import cradlewright.analysis.facts.JointFacts;
 import cradlewright.analysis.testshop.FrameShop;
 import java.util.List;
 import java.util.Optional;
@@ -104,6 +106,24 @@ class MemberStrengthCheckTest {
         double use = finding.use().orElseThrow();
         assertTrue(use > 0.98 * 0.342 && use < 1.12 * 0.342, finding.toString());
         assertTrue(finding.words().contains("bending and twisting together"), finding.words());
+    }
+
+    /** The first of three pieces in line meets the front member at its near end; a joint of each there leaves nothing open. */
+    @Test
+    void anEndWithoutAJointDoesNotHoldTheTwistInSilence() {
+        FrameShop shop = new FrameShop(FrameShop.channel("channel", 0.100, 0.050, 0.004), 235e6, 360e6).weighs(300);
+        assertEquals(1, taken(endOf(shop.built(DollyFacts.Build.BOUGHT))), 1e-12);
+        JointFacts.Welded weld = new JointFacts.Welded("weld", "weld", Optional.empty(), Optional.empty(), Optional.empty(), 2,
+                Optional.empty());
+        shop.joint(weld).members(m -> FrameShop.joined(m, Optional.of("weld"), Optional.of("weld")));
+        assertEquals(0, taken(endOf(shop)), 1e-12);
+        // A box does not twist under a load over its middle, and nothing is taken for granted.
+        assertEquals(0, taken(endOf(new FrameShop(FrameShop.box("box", 0.100, 0.050, 0.004), 235e6, 360e6).weighs(300))), 1e-12);
+    }
+
+    private static double taken(Finding finding) {
+        return finding.inputs().stream().filter(input -> input.name().startsWith("ends taken as held against twist"))
+                .mapToDouble(input -> input.amount().si()).sum();
     }
 
     @Test

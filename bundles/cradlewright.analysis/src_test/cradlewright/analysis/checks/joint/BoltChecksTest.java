@@ -124,6 +124,27 @@ class BoltChecksTest {
         assertEquals(Verdict.STOP, ask(new BearingCheck(), 2700, JOINT).verdict());
     }
 
+    /**
+     * M10 8.8 in 4 mm of f_u 360, end bolt, e1 20, e2 18: Table 3.4 gives 2.5 x 20/33 x 360 x 10 x 4/1.25 = 17 454.5 N, but a single row
+     * in a single lap at most 1.5 x 360 x 10 x 4/1.25 = 17 280 N (3.6.1(10), from memory), one part in a hundred less.
+     */
+    @Test
+    void aSingleRowInASingleLapIsLimited() {
+        JointUse two = bearing(2);
+        assertEquals(17_454.5, two.capacity(), 0.1);
+        assertEquals("EN 1993-1-8 Table 3.4", two.clause());
+        JointUse one = bearing(1);
+        assertEquals(17_280, one.capacity(), 1e-6);
+        assertEquals("EN 1993-1-8 3.6.1(10), one row in a single lap", one.clause());
+    }
+
+    private static JointUse bearing(int rows) {
+        Bolts bolts = new Bolts(BoltSize.M10, BoltGrade.G8_8, BoltResistance.ShearPlane.THREADS, rows, 2, 0.06, 0.06, Optional.of(0.020),
+                Optional.of(0.020), Optional.of(0.004), JointFacts.Holes.NORMAL);
+        return new BearingCheck().uses(bolts, List.of(new Bolts.Sheet("sheet", Optional.of(0.004), Optional.of(360e6))),
+                new BoltForce(10_000, 0, 0), new JointEnd.Action(Situation.atRest(), ForceMoment.ZERO)).get(0);
+    }
+
     @Test
     void wideHolesBearLess() {
         // hole 12, factor 0.8; across: alpha_b = min(25/36, 40/36 - 0.25) = 0.6944: 0.8 x 2.5 x 0.6944 x 17 280 = 24 000 N
