@@ -40,6 +40,8 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.views.contentoutline.ContentOutline;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -235,6 +237,16 @@ class DollyDiagramTest {
         assertFalse(diagram.texts(dolly.getFixtures().get(fixtures).getId(), Kind.FIXTURE).contains("load"));
         DemoShop.awaitAnswers();
         Bot.picture(Bot.shell(), "dolly-with-another-fixture");
+    }
+
+    @Test
+    void theOutlineShowsTheSheetInMiniature() throws Exception {
+        ContentOutline outline = (ContentOutline) Bot.page().showView(IPageLayout.ID_OUTLINE);
+        Bot.page().activate(editor);
+        Bot.settle();
+        Bot.await("the miniature is drawn", () -> Eyes.colours(outline.getCurrentPage().getControl()) > 5);
+        Bot.picture(Bot.shell(), "dolly-in-miniature");
+        Bot.page().hideView(outline);
     }
 
     @Test
