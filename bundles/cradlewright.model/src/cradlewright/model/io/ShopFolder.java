@@ -40,8 +40,8 @@ public final class ShopFolder {
     }
 
     /**
-     * Reads one file by itself, such as a copy kept elsewhere, into a shop that holds nothing else. References that lead to other files stay
-     * as they are written.
+     * Reads one file by itself, such as a copy kept elsewhere, into a shop that holds nothing else. References that lead to other files
+     * stay as they are written.
      */
     public static ShopFolder alone(FileKind kind, String path, byte[] bytes) {
         return ShopReader.alone(kind, path, bytes);
