@@ -14,13 +14,16 @@ import cradlewright.model.vehicle.Part;
 import cradlewright.model.vehicle.Stage;
 import cradlewright.report.BalanceWords;
 import cradlewright.report.UnitSystem;
+import cradlewright.ui.navigator.ShopView;
 import cradlewright.ui.parts.PartsEditor;
 import cradlewright.ui.shop.Answer;
+import cradlewright.ui.shop.ChosenCar;
 import cradlewright.ui.shop.ShopEditors;
 import cradlewright.ui.shop.WorkingShop;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
@@ -40,6 +43,8 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -52,6 +57,8 @@ class PartsListTest {
     private static final String LOOK = System.getProperty("cradlewright.look", "light");
     private static final int NAME = 0;
     private static final int MASS = 1;
+    /** Milliseconds, with the settling of the test on a machine that does other things, too. */
+    private static final long QUICK = 5000;
 
     private static WorkingShop shop;
 
@@ -243,6 +250,47 @@ class PartsListTest {
         Bot.menu("Edit", "Undo: paste 3 rows");
         assertEquals(before, car.getPieces().get(0).getParts().size());
         assertEquals("15 kg weighed", part("bonnet").getMass().text());
+    }
+
+    @Test
+    void threeHundredRowsStayQuick() {
+        StringBuilder rows = new StringBuilder("name\tmass\tsource\tx\ty\tz\n");
+        for (int i = 0; i < 300; i++) {
+            rows.append("clip ").append(i).append('\t').append(i).append(".5 kg\tweighed\t").append(10 * i).append("\t0\t500\n");
+        }
+        copy(rows.toString());
+        tree.setFocus();
+        Bot.settle();
+        Bot.withDialog(() -> Bot.menu("Edit", "Paste"), dialog -> Bot.press(dialog, "Enter 300 Rows"));
+        assertTrue(tree.getItem(0).getItemCount() > 300);
+        long start = System.nanoTime();
+        click(part("clip 299"), column(car.getStages().get(1).getName()));
+        long millis = (System.nanoTime() - start) / 1_000_000;
+        System.out.println("a tick among 300 rows: " + millis + " ms with the settling of the test");
+        assertTrue(car.getStages().get(1).getOn().contains(part("clip 299")));
+        assertTrue(millis < QUICK, "a tick among 300 rows took " + millis + " ms");
+    }
+
+    private static void openByCommand() throws CommandException {
+        Bot.window().getService(IHandlerService.class).executeCommand("cradlewright.ui.openParts", null);
+        Bot.settle();
+    }
+
+    @Test
+    void theListOpensForTheCarThatIsChosenInTheTreeOrOnTheStartPage() throws CommandException, PartInitException {
+        Bot.page().closeAllEditors(false);
+        ShopView shopTree = (ShopView) Bot.page().showView(ShopView.ID);
+        shopTree.reveal(part("bonnet"));
+        Bot.settle();
+        openByCommand();
+        assertEquals("Pellow Siskin coupe, red, parts", Bot.page().getActiveEditor().getTitle());
+        Bot.page().closeAllEditors(false);
+        Bot.menu("Window", "Start Page");
+        Bot.await("the start page has its lines", () -> ((ChosenCar) Bot.page().getActiveEditor()).chosenCar().isPresent());
+        String id = ((ChosenCar) Bot.page().getActiveEditor()).chosenCar().orElseThrow();
+        openByCommand();
+        Car chosen = shop.folder().cars().stream().filter(each -> each.getId().equals(id)).findFirst().orElseThrow();
+        assertEquals(chosen.getName() + ", parts", Bot.page().getActiveEditor().getTitle());
     }
 
     @Test

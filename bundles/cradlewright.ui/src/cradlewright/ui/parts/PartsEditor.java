@@ -13,6 +13,7 @@ import cradlewright.ui.file.TroublePage;
 import cradlewright.ui.look.Spoken;
 import cradlewright.ui.properties.Habits;
 import cradlewright.ui.properties.Reply;
+import cradlewright.ui.properties.ReplyLine;
 import cradlewright.ui.shop.Saveables;
 import cradlewright.ui.shop.ShowsObject;
 import cradlewright.ui.shop.WorkingShop;
@@ -34,7 +35,6 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Combo;
@@ -44,10 +44,8 @@ import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.IFileEditorInput;
 import org.eclipse.ui.ISaveablesSource;
-import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.Saveable;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.ide.IGotoMarker;
@@ -69,7 +67,7 @@ public final class PartsEditor extends EditorPart implements ISaveablesSource, S
     private PartsActions actions;
     private StageFoot foot;
     private OffBar bar;
-    private CLabel line;
+    private ReplyLine line;
 
     /** Opens the parts list of a car beside whatever else shows its file. */
     public static void open(IWorkbenchPage page, ShopFile file) {
@@ -152,8 +150,8 @@ public final class PartsEditor extends EditorPart implements ISaveablesSource, S
         ToolBarManager tools = new ToolBarManager(SWT.FLAT);
         actions.tools().forEach(tools::add);
         tools.createControl(head);
-        line = new CLabel(head, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(100, SWT.DEFAULT).applyTo(line);
+        line = new ReplyLine(head);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(100, SWT.DEFAULT).applyTo(line.control());
     }
 
     private void read() {
@@ -165,12 +163,9 @@ public final class PartsEditor extends EditorPart implements ISaveablesSource, S
 
     /** Says what there is to say about what was typed; else how many rows there are. */
     private void say(Reply reply) {
-        String words = reply.isRefused() ? reply.trouble() : reply.remark();
-        line.setImage(words.isEmpty() ? null : PlatformUI.getWorkbench().getSharedImages()
-                .getImage(reply.isRefused() ? ISharedImages.IMG_OBJS_ERROR_TSK : ISharedImages.IMG_OBJS_INFO_TSK));
-        String said = words.isEmpty() ? count() : words;
-        line.setText(said.replace("&", "&&"));
-        line.setToolTipText(said);
+        if (!line.say(reply)) {
+            line.tellPlainly(count());
+        }
     }
 
     private String count() {
@@ -189,12 +184,12 @@ public final class PartsEditor extends EditorPart implements ISaveablesSource, S
         }
         Optional<CarFacts> car = shop.snapshot().find(CarFacts.class, table.car().getId());
         List<String> standing = car.map(facts -> Ticks.standing(facts, stage.getId(), shop.snapshot().today())).orElse(List.of());
-        if (on || standing.isEmpty()) {
+        if (on || standing.isEmpty() || turned.stream().noneMatch(Part.class::isInstance)) {
             Ticks.change(file, stage, turned, on).ifPresent(Edits::run);
             return;
         }
-        boolean one = turned.size() == 1 && turned.get(0) instanceof Part;
-        String what = turned.size() == 1 ? Nouns.kindAndName(turned.get(0)) : NLS.bind(Messages.Several, turned.size());
+        boolean one = turned.size() == 1;
+        String what = one ? Nouns.kindAndName(turned.get(0)) : NLS.bind(Messages.Several, turned.size());
         String question = NLS.bind(one ? Messages.Bar_one : Messages.Bar_many,
                 new Object[] {what, Nouns.name(stage), String.join(", ", standing)});
         List<String> others = Ticks.others(car.orElseThrow(), stage.getId(), shop.snapshot().today());

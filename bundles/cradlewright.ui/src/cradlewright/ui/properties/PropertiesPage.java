@@ -1,6 +1,5 @@
 package cradlewright.ui.properties;
 
-import cradlewright.model.edit.Removal;
 import cradlewright.model.edit.ShopChange;
 import cradlewright.model.edit.ShopEvent;
 import cradlewright.model.io.ShopFile;
@@ -12,9 +11,7 @@ import cradlewright.ui.shop.WorkingShopListener;
 import cradlewright.ui.words.Nouns;
 import cradlewright.ui.words.ReaderUnits;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.core.runtime.Adapters;
@@ -26,17 +23,11 @@ import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.CLabel;
-import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Link;
-import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.forms.widgets.ScrolledForm;
 import org.eclipse.ui.part.Page;
 import org.eclipse.ui.views.properties.IPropertySheetPage;
@@ -44,14 +35,12 @@ import org.eclipse.ui.views.properties.IPropertySheetPage;
 /** What is known of the things that are selected, heading by heading, in fields that can be edited. */
 public final class PropertiesPage extends Page implements IPropertySheetPage, Desk, OpenShopListener, WorkingShopListener {
 
-    private static final int COLUMNS = 4;
-    private static final int MOST_USERS = 12;
-
     private final List<Field> fields = new ArrayList<>();
     private Composite top;
     private Label header;
-    private CLabel line;
+    private ReplyLine line;
     private ScrolledForm form;
+    private Sections sections;
     private Optional<WorkingShop> shop = Optional.empty();
     private List<EObject> objects = List.of();
 
@@ -62,13 +51,14 @@ public final class PropertiesPage extends Page implements IPropertySheetPage, De
         header = new Label(top, SWT.NONE);
         header.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DIALOG_FONT));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(header);
-        line = new CLabel(top, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+        line = new ReplyLine(top);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(line.control());
         form = new ScrolledForm(top, SWT.V_SCROLL);
         form.setExpandHorizontal(true);
         form.setExpandVertical(true);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(form);
         form.getBody().setLayout(new SideBySide());
+        sections = new Sections(form.getBody(), this, this::reveal);
         WorkingShop.addOpenListener(this);
         ReaderUnits.whenChanged(top, this::rebuild);
         show(WorkingShop.current());
@@ -113,7 +103,7 @@ public final class PropertiesPage extends Page implements IPropertySheetPage, De
         }
         header.setText(headerWords());
         Optional<Chosen> chosen = objects.isEmpty() ? Optional.empty() : shop.map(this::chosen);
-        chosen.ifPresent(this::fill);
+        chosen.ifPresent(known -> fields.addAll(sections.fill(known)));
         standing(chosen);
         form.reflow(true);
         form.setOrigin(0, 0);
@@ -136,15 +126,11 @@ public final class PropertiesPage extends Page implements IPropertySheetPage, De
         if (objects.size() > 1) {
             boolean alike = objects.stream().allMatch(each -> each.eClass() == first.eClass());
             String count = NLS.bind(Messages.Header_many, objects.size());
-            return escape(alike ? NLS.bind(Messages.Header_manyKind, count, Nouns.kind(first.eClass())) : count);
+            return ReplyLine.escape(alike ? NLS.bind(Messages.Header_manyKind, count, Nouns.kind(first.eClass())) : count);
         }
         EObject around = first.eContainer();
         String name = Nouns.kindAndName(first);
-        return escape(around == null ? name : NLS.bind(Messages.Header_file, name, Nouns.kindAndName(around)));
-    }
-
-    private static String escape(String words) {
-        return words.replace("&", "&&");
+        return ReplyLine.escape(around == null ? name : NLS.bind(Messages.Header_file, name, Nouns.kindAndName(around)));
     }
 
     /** Says what holds for all that is shown, as long as nothing is being typed. */
@@ -157,89 +143,7 @@ public final class PropertiesPage extends Page implements IPropertySheetPage, De
         } else if (chosen.isPresent() && !chosen.get().single()) {
             words = Messages.Page_several;
         }
-        line.setText(escape(words));
-        line.setToolTipText(words);
-        line.setImage(words.isEmpty() ? null : shared(ISharedImages.IMG_OBJS_INFO_TSK));
-    }
-
-    private void fill(Chosen chosen) {
-        Map<Section, Composite> sections = new EnumMap<>(Section.class);
-        boolean editable = chosen.editable();
-        for (Row row : Rows.of(chosen)) {
-            Composite section = sections.computeIfAbsent(row.section(), each -> section(each, COLUMNS));
-            Label label = new Label(section, SWT.NONE);
-            label.setText(escape(row.label()));
-            fields.add(field(section, row, editable));
-        }
-        if (chosen.single()) {
-            users(chosen);
-        }
-    }
-
-    private Composite section(Section section, int columns) {
-        Composite all = new Composite(form.getBody(), SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(columns).spacing(4, 3).extendedMargins(0, 6, 0, 8).applyTo(all);
-        Label title = new Label(all, SWT.NONE);
-        title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DIALOG_FONT));
-        title.setText(switch (section) {
-            case WHAT -> Messages.Section_WHAT;
-            case WHERE -> Messages.Section_WHERE;
-            case HEAVY -> Messages.Section_HEAVY;
-            case SIZE -> Messages.Section_SIZE;
-            case KNOWN -> Messages.Section_KNOWN;
-            case DEPENDS -> Messages.Section_DEPENDS;
-        });
-        GridDataFactory.fillDefaults().span(columns, 1).applyTo(title);
-        return all;
-    }
-
-    private Field field(Composite parent, Row row, boolean editable) {
-        if (row instanceof QuantityRow quantity) {
-            return new QuantityField(parent, quantity, editable, this);
-        }
-        if (row instanceof ChoiceRow choice) {
-            List<String> labels = choice.choices().stream().map(ChoiceRow.Choice::label).toList();
-            ChoiceField field = new ChoiceField(parent, row.label(), new ChoiceField.Content(labels, choice::current, choice::choose),
-                    this);
-            field.combo().setLayoutData(spanning());
-            field.combo().setEnabled(editable);
-            return field;
-        }
-        if (row instanceof TickRow tick) {
-            TickField field = new TickField(parent, tick, this);
-            field.setEditable(editable);
-            return field;
-        }
-        TypedRow typed = (TypedRow) row;
-        TextField field = new TextField(parent, row.label(), new TextField.Content(typed::text,
-                () -> row.differ() ? Messages.Field_differ : "", typed::text, typed::type), this).wide(1, true, COLUMNS - 1);
-        field.setEditable(editable);
-        return field;
-    }
-
-    private static GridData spanning() {
-        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false, COLUMNS - 1, 1);
-        data.horizontalIndent = TextField.MARK;
-        data.widthHint = 1;
-        return data;
-    }
-
-    private void users(Chosen chosen) {
-        List<EObject> users = new Removal(chosen.shop(), chosen.objects()).users();
-        if (users.isEmpty()) {
-            return;
-        }
-        Composite section = section(Section.DEPENDS, 1);
-        users.stream().limit(MOST_USERS).forEach(user -> {
-            Link link = new Link(section, SWT.NONE);
-            String name = Nouns.kind(user.eClass()) + " " + ChoiceRow.label(chosen, user);
-            link.setText("<a>" + escape(name) + "</a>");
-            Field.call(link, name);
-            link.addListener(SWT.Selection, event -> reveal(user));
-        });
-        if (users.size() > MOST_USERS) {
-            new Label(section, SWT.NONE).setText(NLS.bind(Messages.Page_more, users.size() - MOST_USERS));
-        }
+        line.tell(words);
     }
 
     private void reveal(EObject object) {
@@ -252,18 +156,9 @@ public final class PropertiesPage extends Page implements IPropertySheetPage, De
 
     @Override
     public void say(Reply reply) {
-        if (reply.isRefused() || !reply.remark().isEmpty()) {
-            String words = reply.isRefused() ? reply.trouble() : reply.remark();
-            line.setText(escape(words));
-            line.setToolTipText(words);
-            line.setImage(shared(reply.isRefused() ? ISharedImages.IMG_OBJS_ERROR_TSK : ISharedImages.IMG_OBJS_INFO_TSK));
-        } else {
+        if (!line.say(reply)) {
             standing(objects.isEmpty() ? Optional.empty() : shop.map(this::chosen));
         }
-    }
-
-    private static Image shared(String name) {
-        return PlatformUI.getWorkbench().getSharedImages().getImage(name);
     }
 
     @Override
