@@ -15,6 +15,7 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IFileEditorInput;
+import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.handlers.HandlerUtil;
 
@@ -25,13 +26,19 @@ public final class OpenParts extends AbstractHandler {
     public Object execute(ExecutionEvent event) throws ExecutionException {
         IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindowChecked(event);
         WorkingShop shop = WorkingShop.current().orElseThrow();
-        Optional<ShopFile> file = selected(event, shop).or(() -> inFront(window, shop));
+        Optional<ShopFile> file = chosen(HandlerUtil.getActivePart(event), shop).or(() -> selected(event, shop))
+                .or(() -> inFront(window, shop));
         if (file.isPresent()) {
             PartsEditor.open(window.getActivePage(), file.get());
         } else {
             MessageDialog.openInformation(window.getShell(), Messages.Editor_parts, Messages.Editor_chooseCar);
         }
         return null;
+    }
+
+    /** The start page goes first when somebody is in it: what was selected elsewhere before still counts as selected. */
+    private static Optional<ShopFile> chosen(IWorkbenchPart part, WorkingShop shop) {
+        return part instanceof ChosenCar chooser ? chooser.chosenCar().flatMap(shop::fileOf) : Optional.empty();
     }
 
     private static Optional<ShopFile> selected(ExecutionEvent event, WorkingShop shop) {
@@ -42,11 +49,8 @@ public final class OpenParts extends AbstractHandler {
 
     private static Optional<ShopFile> inFront(IWorkbenchWindow window, WorkingShop shop) {
         IEditorPart editor = window.getActivePage().getActiveEditor();
-        if (editor instanceof ChosenCar chooser) {
-            return chooser.chosenCar().flatMap(shop::fileOf);
-        }
         return editor != null && editor.getEditorInput() instanceof IFileEditorInput input
-                ? shop.fileOf(input.getFile()).filter(OpenParts::ofCar) : Optional.empty();
+                ? shop.fileOf(input.getFile()).filter(OpenParts::ofCar) : chosen(editor, shop);
     }
 
     private static boolean ofCar(ShopFile file) {

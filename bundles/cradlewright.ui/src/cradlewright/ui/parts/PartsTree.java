@@ -222,7 +222,12 @@ final class PartsTree {
     void refresh() {
         stagesChanged();
         columns.forEach((column, shown) -> shown.setText(table.get().title(column)));
-        viewer.refresh();
+        viewer.getTree().setRedraw(false);
+        try {
+            viewer.refresh();
+        } finally {
+            viewer.getTree().setRedraw(true);
+        }
     }
 
     void filter(String wanted) {
@@ -239,7 +244,7 @@ final class PartsTree {
         viewer.expandAll();
     }
 
-    /** Returns the parts and loads that are selected; those below a heading when it is selected. */
+    /** Returns the parts and loads that are selected; a heading that is selected stands for none. */
     List<EObject> selected() {
         IStructuredSelection selection = viewer.getStructuredSelection();
         List<EObject> all = new ArrayList<>();
