@@ -6,6 +6,7 @@ import cradlewright.analysis.check.Verdict;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /** The answers of one run. */
@@ -73,5 +74,21 @@ public final class ShopAnswers {
     /** Returns how many findings have each verdict. */
     public Map<Verdict, Long> counts() {
         return findings.stream().collect(Collectors.groupingBy(Finding::verdict, Collectors.counting()));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ShopAnswers answers && snapshot == answers.snapshot && shop.equals(answers.shop)
+                && subjects.equals(answers.subjects) && findings.equals(answers.findings);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(snapshot, shop, subjects, findings);
+    }
+
+    @Override
+    public String toString() {
+        return shop + ", snapshot " + snapshot + ", " + subjects + ": " + findings;
     }
 }

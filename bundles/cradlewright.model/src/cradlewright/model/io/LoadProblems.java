@@ -126,6 +126,11 @@ final class LoadProblems {
 
     /** An element of which several sorts may stand there says by xsi:type which one it is. */
     private void sort(ClassNotFoundException e) {
+        if (e.getFactory() == null) {
+            problems.add(ReadProblem.of(file.path(), e.getLine(), "the sort " + Words.quote(e.getName()) + " is not found: what its prefix "
+                    + "stands for is not known here", "write a sort with a prefix of this program, or delete the element", severity()));
+            return;
+        }
         EPackage where = e.getFactory().getEPackage();
         EClassifier wanted = where.getEClassifier(e.getName());
         List<EClass> sorts = where.getEClassifiers().stream().filter(EClass.class::isInstance).map(EClass.class::cast)
