@@ -162,6 +162,7 @@ public abstract class SceneEditor extends GraphicalEditorWithFlyoutPalette
             linkViews();
             rulers.again();
             bar.show();
+            zooming.sceneChanged();
         }
     }
 

@@ -49,6 +49,7 @@ public abstract class ScenePage<S> implements WorkingShopListener {
     };
     private Scene scene = EMPTY;
     private String trouble = "";
+    private boolean awaiting = true;
     private double text = USUAL_TEXT;
 
     /**
@@ -152,6 +153,11 @@ public abstract class ScenePage<S> implements WorkingShopListener {
         return scene;
     }
 
+    /** Tells whether what was chosen last has not had its first numbers yet: the sheet grows when they come. */
+    final boolean awaiting() {
+        return awaiting;
+    }
+
     /** Returns the nodes of its items. */
     public final List<SceneNode> nodes() {
         return nodes.all();
@@ -167,6 +173,7 @@ public abstract class ScenePage<S> implements WorkingShopListener {
 
     /** Shows what was chosen now. */
     protected final void chosen() {
+        awaiting = true;
         worked = Optional.empty();
         workedIsOld = true;
         endPreview();
@@ -221,6 +228,7 @@ public abstract class ScenePage<S> implements WorkingShopListener {
             public void is(Optional<S> value) {
                 worked = value;
                 workedIsOld = false;
+                awaiting = false;
                 draw();
             }
 

@@ -34,6 +34,7 @@ final class Zooming {
     private final ScenePage<?> page;
     private boolean fitting = true;
     private boolean zooming;
+    private boolean awaiting = true;
 
     Zooming(ZoomManager manager, FigureCanvas canvas, ScenePage<?> page) {
         this.manager = manager;
@@ -62,6 +63,15 @@ final class Zooming {
     /** Returns the height of texts for a zoom, mm: in steps, so that they do not jump with each turn of the wheel. */
     private static double text(double zoom) {
         return TEXT / Math.pow(TEXT_STEP, Math.rint(Math.log(zoom) / Math.log(TEXT_STEP)));
+    }
+
+    /** Hears that the scene has changed: the first numbers make the sheet larger, what comes later moves nothing. */
+    void sceneChanged() {
+        boolean first = awaiting && !page.awaiting();
+        awaiting = page.awaiting();
+        if (first) {
+            fitAgain();
+        }
     }
 
     private void fitAgain() {
