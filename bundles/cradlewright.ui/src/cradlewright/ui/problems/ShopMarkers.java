@@ -4,7 +4,6 @@ import cradlewright.analysis.check.Finding;
 import cradlewright.analysis.check.Verdict;
 import cradlewright.model.edit.ShopEvent;
 import cradlewright.model.io.ReadProblem;
-import cradlewright.model.io.Severity;
 import cradlewright.model.io.ShopFile;
 import cradlewright.ui.Messages;
 import cradlewright.ui.shop.OpenShopListener;

@@ -32,7 +32,6 @@ import cradlewright.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.eclipse.osgi.util.NLS;
 
 /**
  * Loads a planned dolly with a shell that is not there, so that the checks can speak about the dolly before it is made. The shell rests

@@ -9,7 +9,6 @@ import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.checks.Cautions;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.SlabFacts;
-import cradlewright.analysis.facts.Value;
 import cradlewright.mechanics.slab.LoadedArea;
 import cradlewright.mechanics.slab.Punching;
 import cradlewright.mechanics.slab.Punching.Position;
