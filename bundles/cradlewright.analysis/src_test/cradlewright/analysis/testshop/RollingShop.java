@@ -7,6 +7,7 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.engine.Engine;
 import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Progress;
+import cradlewright.analysis.facts.Basis;
 import cradlewright.analysis.facts.CarFacts;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.CastorFacts;
@@ -22,6 +23,7 @@ import cradlewright.analysis.facts.PieceFacts;
 import cradlewright.analysis.facts.PieceKind;
 import cradlewright.analysis.facts.PlaceFacts;
 import cradlewright.analysis.facts.PlacementFacts;
+import cradlewright.analysis.facts.PropFacts;
 import cradlewright.analysis.facts.SettingsFacts;
 import cradlewright.analysis.facts.SetupFacts;
 import cradlewright.analysis.facts.ShopSnapshot;
@@ -69,6 +71,7 @@ public final class RollingShop {
     private boolean swivel = true;
     private double halfWidth = 0.4;
     private List<Integer> braked = List.of();
+    private final List<PropFacts> props = new ArrayList<>();
     private Optional<Double> feet = Optional.empty();
     private boolean feetDown;
     private Optional<String> place = Optional.empty();
@@ -142,6 +145,13 @@ public final class RollingShop {
     public RollingShop feet(double toTheSide, boolean down) {
         feet = Optional.of(toTheSide);
         feetDown = down;
+        return this;
+    }
+
+    /** Fits an end prop between shell and floor, rated for 20 kN. */
+    public RollingShop propped(String id, Vec3 at) {
+        props.add(new PropFacts(id, id, Optional.of(at), true, Optional.of(measured(20_000)), Optional.of(Basis.RATED_LOAD),
+                Optional.empty()));
         return this;
     }
 
@@ -297,6 +307,6 @@ public final class RollingShop {
                     Optional.empty(), Optional.empty()));
         }
         return new DollyFacts("dolly", "dolly", build, Optional.of(measured(OWN)), Optional.of(new Vec3(0, 0, ownHeight)), plate,
-                SupportShop.examined(), nodes, List.of(), List.of(), wheels, down, fixtures, List.of(), Optional.empty());
+                SupportShop.examined(), nodes, List.of(), List.of(), wheels, down, fixtures, props, Optional.empty());
     }
 }

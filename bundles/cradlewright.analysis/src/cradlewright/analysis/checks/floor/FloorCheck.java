@@ -15,7 +15,7 @@ import cradlewright.analysis.standing.Standing;
 import java.util.List;
 import java.util.Optional;
 
-/** A check of the floor under the castors or screw feet of a dolly. */
+/** A check of the floor under the castors or screw feet of a dolly and its end props on the floor. */
 abstract class FloorCheck extends LoadedVisitCheck {
 
     /** Cylinder strengths for which the expressions of EN 1992-1-1 are made here, Pa. */
@@ -50,13 +50,15 @@ abstract class FloorCheck extends LoadedVisitCheck {
         FindingBuilder finding = finding(subject, id, standing.slab().map(SlabFacts::name).orElse(place.name()))
                 .situation("under " + worst.name() + ", " + worst.situation().words())
                 .input("largest force on the floor", Amount.force(worst.force()), "19 times in 20, any stiffness of the shell");
-        if (worst.area().isEmpty()) {
+        // A wheel that carries less than another may still stand on less of the floor.
+        Optional<FloorLoad> unprinted = all.stream().filter(load -> load.area().isEmpty()).findFirst();
+        if (unprinted.isPresent()) {
             return List.of(finding.cantSay("How large the contact of the wheel is, is not known.",
                     List.of("contact area of castor "
-                    + worst.name() + ": ink the tread, set it down loaded on paper and measure the print")));
+                    + unprinted.get().name() + ": ink the tread, set it down loaded on paper and measure the print")));
         }
         finding.input("radius of its contact", Amount.length(worst.area().get().equalRadius()), worst.foot()
-                ? "taken for a screw foot, common practice, no source" : "from the contact area of the castor type");
+                ? "taken for a screw foot or the foot of a prop, common practice, no source" : "from the contact area of the castor type");
         return List.of(judge(standing.slab(), all, finding, reader));
     }
 

@@ -8,6 +8,7 @@ import cradlewright.analysis.facts.CastorFacts;
 import cradlewright.analysis.facts.DollyFacts;
 import cradlewright.analysis.facts.FootFacts;
 import cradlewright.analysis.facts.NodeFacts;
+import cradlewright.analysis.facts.PropFacts;
 import cradlewright.analysis.facts.StockFacts.CastorType;
 import cradlewright.analysis.load.Carried;
 import cradlewright.analysis.load.Loads;
@@ -21,21 +22,21 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What one castor or screw foot puts on the floor at its worst.
+ * What one castor, screw foot or end prop on the floor puts on the floor at its worst.
  *
- * @param id of the castor or foot
+ * @param id of the castor, foot or prop
  * @param name what people call it
  * @param at where it touches, m
  * @param situation in which it is worst
  * @param force N, at its upper end and without load factor
  * @param factored the same times the load factor of slab design
  * @param area contact; nothing when the castor type does not state it
- * @param foot whether it is a screw foot
+ * @param foot whether it is a screw foot or the foot of a prop
  */
 record FloorLoad(String id, String name, Vec3 at, Situation situation, double force, double factored, Optional<LoadedArea> area,
         boolean foot) {
 
-    /** Radius of a screw foot, m: common practice, no source. */
+    /** Radius of a screw foot and of the foot of a prop, m: common practice, no source. */
     static final double FOOT_RADIUS = 0.02;
 
     /** Returns all of a dolly, the worst first. */
@@ -45,6 +46,12 @@ record FloorLoad(String id, String name, Vec3 at, Situation situation, double fo
             loads.found().stream().flatMap(found -> of(id, found, dolly, reader).stream())
                     .max(Comparator.comparingDouble(FloorLoad::factored))
                     .ifPresent(all::add);
+        }
+        for (PropFacts prop : dolly.props()) {
+            if (prop.fitted() && prop.nodeId().isEmpty()) {
+                loads.found().stream().flatMap(found -> of(prop, found).stream()).max(Comparator.comparingDouble(FloorLoad::factored))
+                        .ifPresent(all::add);
+            }
         }
         all.sort(Comparator.comparingDouble(FloorLoad::factored).reversed());
         return all;
@@ -59,12 +66,20 @@ record FloorLoad(String id, String name, Vec3 at, Situation situation, double fo
         if (at.isEmpty() || carried.isEmpty()) {
             return Optional.empty();
         }
-        boolean rolling = loads.situation().kind() == Situation.Kind.JOINT || loads.situation().kind() == Situation.Kind.HOLE;
+        return Optional.of(of(carried.get(), at.get(), loads.situation(), area(castor, reader), foot.isPresent()));
+    }
+
+    private static Optional<FloorLoad> of(PropFacts prop, Loads loads) {
+        return loads.props().stream().filter(found -> found.id().equals(prop.id())).findFirst().flatMap(carried -> prop.at()
+                .map(at -> of(carried, at, loads.situation(), Optional.of(LoadedArea.circle(FOOT_RADIUS)), true)));
+    }
+
+    private static FloorLoad of(Carried carried, Vec3 at, Situation situation, Optional<LoadedArea> area, boolean foot) {
+        boolean rolling = situation.kind() == Situation.Kind.JOINT || situation.kind() == Situation.Kind.HOLE;
         SlabUltimate.Load kind = rolling ? SlabUltimate.Load.ROLLING : SlabUltimate.Load.STANDING;
-        double force = Math.max(0, carried.get().high());
-        return Optional.of(new FloorLoad(id, carried.get().name(), new Vec3(at.get().x(), at.get().y(), 0), loads.situation(),
-                force,
-                kind.factor() * force, area(castor, reader), foot.isPresent()));
+        double force = Math.max(0, carried.high());
+        return new FloorLoad(carried.id(), carried.name(), new Vec3(at.x(), at.y(), 0), situation, force, kind.factor() * force, area,
+                foot);
     }
 
     private static Optional<LoadedArea> area(Optional<CastorFacts> castor, Reader reader) {

@@ -16,7 +16,7 @@ import cradlewright.mechanics.slab.SlabFormulas;
 import java.util.List;
 import java.util.Optional;
 
-/** Does a castor punch through the slab? */
+/** Does a castor, a screw foot or an end prop on the floor punch through the slab? */
 public final class FloorPunchingCheck extends FloorCheck {
 
     /** Effective depth over thickness when nobody knows where the mesh lies: common practice, no source. */
@@ -26,7 +26,7 @@ public final class FloorPunchingCheck extends FloorCheck {
 
     /** Creates the check. */
     public FloorPunchingCheck() {
-        super(new CheckInfo("floor.punching", "Does a castor punch through the slab?",
+        super(new CheckInfo("floor.punching", "Does a castor, foot or end prop punch through the slab?",
                 "EN 1992-1-1 6.4; load factors TR34 4th ed.",
                 Cautions.FLOOR, List.of("thickness and concrete of the slab, steel in a floor above a room",
                         "contact area of each castor type"),
@@ -65,16 +65,20 @@ public final class FloorPunchingCheck extends FloorCheck {
         if (verdict != Verdict.HOLDS) {
             Verdict plated = Verdict.of(force, capacity(punching, LoadedArea.rectangle(PLATE, PLATE), Position.INSIDE), margin);
             if (plated.compareTo(verdict) < 0) {
-                finding.input("side of a square plate under each castor", Amount.length(PLATE), "tried for the remedy")
-                        .remedy(Remedy.alone("Stand each castor on a stiff square plate of the side given below.", plated));
+                finding.input("side of a square plate under each castor or foot", Amount.length(PLATE), "tried for the remedy")
+                        .remedy(Remedy.alone("Stand each castor or foot on a stiff square plate of the side given below.", plated));
             }
         }
         if (verdict == Verdict.HOLDS && atEdge != Verdict.HOLDS) {
-            return finding.remedy(Remedy.alone("Keep every castor off edges, joints and drains.", verdict)).say(Verdict.TIGHT,
+            return finding.remedy(Remedy.alone("Keep every castor and foot off edges, joints and drains.", verdict)).say(Verdict.TIGHT,
                     "It does not punch through well inside the slab, but edges and corners are weaker.");
         }
-        return finding.say(verdict, verdict == Verdict.STOP ? "The castor may punch through the slab."
-                : "The castor does not punch through.");
+        return finding.say(verdict, verdict == Verdict.STOP ? name(worst) + " may punch through the slab."
+                : name(worst) + " does not punch through.");
+    }
+
+    private static String name(FloorLoad load) {
+        return load.foot() ? "What stands there on a foot" : "The castor";
     }
 
     private static double capacity(Punching punching, LoadedArea area, Position position) {
