@@ -15,7 +15,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /**
- * What heights may be off by, in the ends of the loads. Four equal stands under the corners of a rectangle, a rigid body: a gap at one moves
+ * What heights may be off by, in the ends of the loads. Four equal stands under the corners of a rectangle, a rigid body: a gap at one
+ * moves
  * a quarter of its stiffness times the gap from its diagonal to the other, so the loads follow k/4 times the twist of the gaps
  * (own derivation, checked by solving equilibrium and the twist as four equations).
  */
@@ -164,7 +165,8 @@ class DoubtfulHeightsTest {
         List<Carried> straight = carried(stands(gaps, u));
         List<Carried> there = carried(turned);
         assertArrayEquals(straight.stream().mapToDouble(Carried::low).toArray(), there.stream().mapToDouble(Carried::low).toArray(), 1e-5);
-        assertArrayEquals(straight.stream().mapToDouble(Carried::high).toArray(), there.stream().mapToDouble(Carried::high).toArray(), 1e-5);
+        assertArrayEquals(straight.stream().mapToDouble(Carried::high).toArray(), there.stream().mapToDouble(Carried::high).toArray(),
+                1e-5);
     }
 
     @Test

@@ -99,7 +99,8 @@ final class MovePolicy extends NonResizableEditPolicy {
     @Override
     protected void showChangeBoundsFeedback(ChangeBoundsRequest request) {
         super.showChangeBoundsFeedback(request);
-        wanted().flatMap(thing -> edits().moved(thing, way(request.getMoveDelta()), part.surface().grid())).ifPresent(to -> part.surface().page()
+        wanted().flatMap(thing -> edits().moved(thing, way(request.getMoveDelta()), part.surface().grid()))
+                .ifPresent(to -> part.surface().page()
                 .foresee(part.model().item().id(), to));
     }
 

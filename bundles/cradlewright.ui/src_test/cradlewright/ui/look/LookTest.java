@@ -66,6 +66,7 @@ class LookTest {
     void everyPictureIsThereAndNoOther() throws IOException {
         Set<String> wanted = Stream.concat(Stream.of(Picture.values()).map(Enum::name), Stream.of(Verdict.values()).map(Enum::name))
                 .map(name -> name.toLowerCase(Locale.ROOT) + ".svg").collect(Collectors.toCollection(TreeSet::new));
+        wanted.add("splash.svg");
         NAMED.matcher(Files.readString(Path.of("plugin.xml"))).results().map(found -> found.group(1)).forEach(wanted::add);
         try (Stream<Path> files = Files.list(Path.of("icons"))) {
             assertEquals(wanted, files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".svg"))

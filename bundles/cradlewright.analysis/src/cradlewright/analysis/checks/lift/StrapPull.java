@@ -14,7 +14,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What is asked of the tag of one strap. By itself on a hook, a strap is judged by the pull along it; hung straight up, by what hangs in it.
+ * What is asked of the tag of one strap. By itself on a hook, a strap is judged by the pull along it; hung straight up, by what hangs in
+ * it.
  *
  * @param listed what it carries with everything as listed, kg
  * @param carried what is asked of its tag at most, 19 times in 20, kg
