@@ -1,2 +1,2 @@
-/** Situations in words, and what every support, castor and member carries in them. */
+/** Situations in words, what every support, castor and member carries in them, and how a piece hangs from one hook. */
 package cradlewright.analysis.load;
