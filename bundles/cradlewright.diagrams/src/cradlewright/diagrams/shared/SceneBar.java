@@ -14,7 +14,7 @@ import org.eclipse.swt.widgets.Label;
 /** The bar over a diagram: what is shown, what can be done, and how things stand with the loads. */
 final class SceneBar {
 
-    /** Width of a choice, alone and beside others, which leave room for the words at the end, px. */
+    /** Least width of a choice, alone and beside others, px; what room is left they share with the words at the end. */
     private static final int ALONE = 260;
     private static final int WIDTH = 170;
 
@@ -43,7 +43,7 @@ final class SceneBar {
         new Label(bar, SWT.NONE).setText(label);
         Combo combo = new Combo(bar, SWT.READ_ONLY);
         combo.addListener(SWT.Selection, event -> page.choosers().get(which).choose().accept(combo.getSelectionIndex()));
-        GridDataFactory.fillDefaults().hint(width, SWT.DEFAULT).applyTo(combo);
+        GridDataFactory.fillDefaults().grab(true, false).hint(width, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(combo);
         return combo;
     }
 

@@ -30,7 +30,9 @@ import org.eclipse.swt.widgets.Label;
 /** What the car weighs in each stage, as the checks work it out. While that is being done the numbers before stay, faint. */
 final class StageFoot {
 
-    private static final int LEAST = 60;
+    /** Least widths of a column with words and of one with a number and its give or take, px. */
+    private static final int WORDS = 80;
+    private static final int NUMBER = 125;
 
     private final WorkingShop shop;
     private final String carId;
@@ -57,17 +59,17 @@ final class StageFoot {
         table.setContentProvider(ArrayContentProvider.getInstance());
         ColumnViewerToolTipSupport.enableFor(table);
         Spoken.name(table.getTable(), Messages.Foot_title);
-        column(Messages.Foot_stage, 7, FootLine::name);
-        column(Messages.Foot_mass, 5, FootLine::mass);
-        column(Messages.Foot_x, 5, FootLine::x);
-        column(Messages.Foot_y, 4, FootLine::y);
-        column(Messages.Foot_z, 4, FootLine::z);
-        column(Messages.Foot_missing, 5, FootLine::missing);
-        column(Messages.Foot_guessedTitle, 4, FootLine::guessed);
+        column(Messages.Foot_stage, 7, WORDS, FootLine::name);
+        column(Messages.Foot_mass, 5, NUMBER, FootLine::mass);
+        column(Messages.Foot_x, 5, NUMBER, FootLine::x);
+        column(Messages.Foot_y, 4, NUMBER, FootLine::y);
+        column(Messages.Foot_z, 4, NUMBER, FootLine::z);
+        column(Messages.Foot_missing, 5, WORDS, FootLine::missing);
+        column(Messages.Foot_guessedTitle, 4, WORDS, FootLine::guessed);
         ask();
     }
 
-    private void column(String heading, int share, Function<FootLine, String> text) {
+    private void column(String heading, int share, int least, Function<FootLine, String> text) {
         TableViewerColumn column = new TableViewerColumn(table, SWT.NONE);
         column.getColumn().setText(heading);
         column.setLabelProvider(new ColumnLabelProvider() {
@@ -86,7 +88,7 @@ final class StageFoot {
                 return running.isPresent() ? VerdictLook.faint(table.getTable().getBackground()) : null;
             }
         });
-        columns.setColumnData(column.getColumn(), new ColumnWeightData(share, LEAST));
+        columns.setColumnData(column.getColumn(), new ColumnWeightData(share, least));
     }
 
     Composite control() {
