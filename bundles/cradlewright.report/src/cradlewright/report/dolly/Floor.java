@@ -20,8 +20,8 @@ public final class Floor implements Drawn {
     public static void line(Pen pen) {
         Box reach = pen.reach();
         if (pen.projection() == Projection.SIDE && !reach.isEmpty()) {
-            pen.item("floor", Kind.FLOOR, "floor", "").line(Role.FLOOR, new Shape.Point(reach.left() - pen.text(), 0),
-                    new Shape.Point(reach.right() + pen.text(), 0));
+            pen.item("floor", Kind.FLOOR, "floor", "").drawClear(new Shape.Line(Role.FLOOR, reach.left() - pen.text(), 0,
+                    reach.right() + pen.text(), 0));
         }
     }
 }
