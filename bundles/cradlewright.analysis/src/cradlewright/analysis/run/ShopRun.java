@@ -64,25 +64,25 @@ public final class ShopRun {
         Map<String, List<Subject>> owners = new LinkedHashMap<>();
         subjects.forEach(subject -> owners.computeIfAbsent(subject.ownerId(), id -> new ArrayList<>()).add(subject));
         Work work = new Work(owners.values(), also, progress);
-        List<Thread> helpers = new ArrayList<>();
+        List<Thread> workers = new ArrayList<>();
         for (Engine engine : engines.all().subList(1, engines.all().size())) {
-            Thread helper = new Thread(() -> work.share(engine), "checks " + (helpers.size() + 2));
-            helper.setDaemon(true);
-            helper.start();
-            helpers.add(helper);
+            Thread worker = new Thread(() -> work.share(engine), "checks " + (workers.size() + 2));
+            worker.setDaemon(true);
+            worker.start();
+            workers.add(worker);
         }
         work.share(first);
-        helpers.forEach(ShopRun::await);
+        workers.forEach(ShopRun::await);
         work.rethrow();
         List<Finding> findings = subjects.stream().flatMap(subject -> work.findings.get(subject).stream()).toList();
         return new ShopAnswers(first.snapshot().number(), first.snapshot().name(), subjects, findings);
     }
 
-    private static void await(Thread helper) {
+    private static void await(Thread worker) {
         boolean interrupted = false;
         while (true) {
             try {
-                helper.join();
+                worker.join();
                 break;
             } catch (InterruptedException e) {
                 interrupted = true;
