@@ -50,10 +50,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -83,10 +83,23 @@ final class ContactSetting {
     private static final double SHORTEST_SPINE = 0.1;
     /** Bending stiffness of a shell when nobody knows it, N*m2: an estimate. */
     private static final double SHELL_BENDING = 2e6;
+    /** Bending stiffness below which no shell is taken, N*m2: less than two thin rails; an estimate. */
+    private static final double SOFTEST_BENDING = 1e5;
+    /** Bending stiffness that counts as rigid, N*m2: a hundred times the estimate. */
+    private static final double STIFFEST_BENDING = 100 * SHELL_BENDING;
     /** The way along a car in its own axes: the length about which its shell twists. */
     private static final Vec3 REARWARD = new Vec3(1, 0, 0);
     /** How far an end prop is let down to see where the piece comes to rest without it, m. */
     private static final double OFF = 0.1;
+
+    /**
+     * How stiff the carried piece is as a whole.
+     *
+     * @param torsion N*m/rad
+     * @param bending N*m2
+     */
+    record Stiffness(double torsion, double bending) {
+    }
 
     /** The carried piece as a spine of one stiffness, condensed once for all situations. */
     private record ElasticShell(ShellSpine spine, FrameFlexibility flexibility) {
@@ -104,7 +117,7 @@ final class ContactSetting {
     private final SettingKey key;
     /** The dolly under its own weight. */
     private final Optional<FrameFlexibility> frame;
-    private final Map<Double, ElasticShell> shells = new ConcurrentHashMap<>();
+    private final Map<Stiffness, ElasticShell> shells = new ConcurrentHashMap<>();
     private final Optional<Map<String, Double>> emptyOnFloor;
 
     ContactSetting(Reader reader, Standing standing, Weight weight, EstimatedBalance carried, SettingKey key) {
@@ -349,7 +362,7 @@ final class ContactSetting {
 
     /** Returns the problem with a rigid carried piece and the masses as listed. */
     CoupledProblem problem(Situation situation) {
-        return problem(situation, this::rigid, 1);
+        return problem(situation, Optional.empty());
     }
 
     /**
@@ -358,16 +371,28 @@ final class ContactSetting {
      */
     CoupledProblem factored(Situation situation, double ownFactor, double carriedFactor) {
         Body shell = Body.rigid(SHELL, carriedLoads(situation, carried.worst(1, Vec3.ZERO), carriedFactor));
-        return new CoupledProblem(bodies(shell, situation, ownFactor), contacts(situation, this::rigid));
+        return new CoupledProblem(bodies(shell, situation, ownFactor), contacts(situation, s -> rigid(s, carried.balance())));
     }
 
     /** Returns the problem with an elastic carried piece of a torsional stiffness in N*m/rad. */
     CoupledProblem elastic(Situation situation, double torsionalStiffness) {
-        return problem(situation, s -> elasticShell(s, torsionalStiffness), 1);
+        return problem(situation, Optional.of(new Stiffness(torsionalStiffness, bending())));
     }
 
-    private CoupledProblem problem(Situation situation, Function<Situation, Body> shell, double ownFactor) {
-        return new CoupledProblem(bodies(shell.apply(situation), situation, ownFactor), contacts(situation, shell));
+    /** Returns the problem with everything as listed: the carried piece as stiff as is stated, rigid where nobody stated it. */
+    CoupledProblem listed(Situation situation) {
+        return problem(situation, known().map(Known::listed));
+    }
+
+    /** Returns the problem with a carried piece of one stiffness, rigid when there is none. */
+    CoupledProblem problem(Situation situation, Optional<Stiffness> stiffness) {
+        Function<Situation, Body> shell = s -> shell(s, stiffness, carried.balance());
+        return new CoupledProblem(bodies(shell.apply(situation), situation, 1), contacts(situation, shell));
+    }
+
+    /** Returns a problem with other mass or balance point of what is carried; what it rests on, and each end prop, stay as they were. */
+    CoupledProblem carrying(CoupledProblem problem, Situation situation, Optional<Stiffness> stiffness, Balance load) {
+        return new CoupledProblem(bodies(shell(situation, stiffness, load), situation, 1), problem.contacts());
     }
 
     /** Returns the supports whose gap somebody called doubtful: what stands lower or higher than the files say. */
@@ -379,11 +404,11 @@ final class ContactSetting {
      * Returns by how much the gap of each end prop opens when each doubtful support is low by its standard uncertainty, m. A prop is set
      * until it just touches, wherever the piece has come to rest, so it follows what the supports really are like.
      */
-    Map<String, double[]> propsFollow(List<Support> doubtful) {
+    Map<String, double[]> propsFollow(List<Support> doubtful, Optional<Stiffness> stiffness) {
         if (props.isEmpty() || doubtful.isEmpty()) {
             return Map.of();
         }
-        CoupledProblem off = withoutProps(this::rigid);
+        CoupledProblem off = withoutProps(s -> shell(s, stiffness, carried.balance()));
         ContactSolution rest = ContactSolver.solve(off.matrices());
         Map<String, double[]> follow = new HashMap<>();
         for (int a = 0; rest.isOk() && a < doubtful.size(); a++) {
@@ -398,25 +423,29 @@ final class ContactSetting {
         return follow;
     }
 
-    private Body rigid(Situation situation) {
-        return Body.rigid(SHELL, carriedLoads(situation, carried.balance(), 1));
+    private Body shell(Situation situation, Optional<Stiffness> stiffness, Balance load) {
+        return stiffness.map(elastic -> elasticShell(situation, elastic, load)).orElseGet(() -> rigid(situation, load));
     }
 
-    private Body elasticShell(Situation situation, double torsionalStiffness) {
-        ElasticShell shell = shells.computeIfAbsent(torsionalStiffness, this::shell);
+    private Body rigid(Situation situation, Balance load) {
+        return Body.rigid(SHELL, carriedLoads(situation, load, 1));
+    }
+
+    private Body elasticShell(Situation situation, Stiffness stiffness, Balance load) {
+        ElasticShell shell = shells.computeIfAbsent(stiffness, this::shell);
         ShellSpine spine = shell.spine;
         LoadCase.Builder loads = LoadCase.on(spine.model());
-        loads.force(spine.pointAt(balance()), Vec3.UP.times(-weight(situation, carried.balance().mass())));
+        loads.force(spine.pointAt(load.point()), Vec3.UP.times(-weight(situation, load.mass())));
         situation.push().ifPresent(push -> loads.force(spine.pointAt(push.at()), push.force()));
         return Body.elastic(SHELL, shell.flexibility.withLoads(loads.build()));
     }
 
-    private ElasticShell shell(double torsionalStiffness) {
+    private ElasticShell shell(Stiffness stiffness) {
         Vec3 rearward = Carriers.turn(REARWARD, standing.setup());
         double front = alongCar().min().orElseThrow() - balance().dot(rearward);
         double span = span();
         Vec3 start = balance().plus(rearward.times(front));
-        ShellSpine spine = ShellSpine.of(start, start.plus(rearward.times(span)), span, torsionalStiffness, bending());
+        ShellSpine spine = ShellSpine.of(start, start.plus(rearward.times(span)), span, stiffness.torsion(), stiffness.bending());
         return new ElasticShell(spine, FrameFlexibility.of(spine, LoadCase.none(spine.model())));
     }
 
@@ -442,17 +471,45 @@ final class ContactSetting {
     }
 
     /**
-     * Returns the torsional stiffness in N*m/rad beyond which what is carried surely does not go: the upper ends of all its pieces
-     * together. Nothing when one of them is not known, or a twist does not matter: then it counts as rigid.
+     * How stiff what is carried is, as far as it is known.
+     *
+     * @param low at the low ends: the stiffest of the pieces alone, for nothing says how firmly they hold together
+     * @param listed as stated: all pieces together; rigid in bending where nobody stated that
+     * @param high at the high ends: all pieces together; rigid in bending where nobody stated that
      */
-    OptionalDouble stiffest() {
+    record Known(Stiffness low, Stiffness listed, Stiffness high) {
+
+        /** Returns each stiffness that loads are worked out at, without repeats. */
+        List<Stiffness> range() {
+            return Stream.of(listed, low, high, new Stiffness(low.torsion, high.bending),
+                    new Stiffness(high.torsion, low.bending)).distinct().toList();
+        }
+    }
+
+    /**
+     * Returns how stiff what is carried is. Nothing when the torsional stiffness of one of its pieces is not known, or a twist does not
+     * matter, or it is beyond what this takes: then it counts as rigid.
+     */
+    Optional<Known> known() {
         List<PieceFacts> pieces = standing.car().pieces().stream().filter(piece -> standing.setup().pieceIds().contains(piece.id()))
                 .toList();
-        if (!twistMatters() || pieces.isEmpty() || pieces.stream().anyMatch(piece -> piece.torsionalStiffness().isEmpty())) {
-            return OptionalDouble.empty();
+        List<Value> torsions = pieces.stream().flatMap(piece -> piece.torsionalStiffness().stream()).toList();
+        double high = torsions.stream().mapToDouble(Value::high).sum();
+        if (!twistMatters() || torsions.size() < pieces.size() || high < SOFTEST_SHELL || high >= STIFFEST_SHELL) {
+            return Optional.empty();
         }
-        double most = pieces.stream().flatMap(piece -> piece.torsionalStiffness().stream()).mapToDouble(Value::high).sum();
-        return most >= SOFTEST_SHELL && most < STIFFEST_SHELL ? OptionalDouble.of(most) : OptionalDouble.empty();
+        List<Value> bendings = pieces.stream().flatMap(piece -> piece.bendingStiffness().stream()).toList();
+        boolean bends = bendings.size() == pieces.size();
+        double softest = bendings.stream().mapToDouble(Value::low).max().orElse(SHELL_BENDING);
+        double low = torsions.stream().mapToDouble(Value::low).max().orElseThrow();
+        return Optional.of(new Known(new Stiffness(Math.max(SOFTEST_SHELL, low), Math.max(SOFTEST_BENDING, softest)),
+                together(torsions, bends, bendings, Value::si), together(torsions, bends, bendings, Value::high)));
+    }
+
+    /** Returns the stiffness of all pieces together. */
+    private static Stiffness together(List<Value> torsions, boolean bends, List<Value> bendings, ToDoubleFunction<Value> end) {
+        return new Stiffness(Math.max(SOFTEST_SHELL, torsions.stream().mapToDouble(end).sum()),
+                bends ? Math.max(SOFTEST_BENDING, bendings.stream().mapToDouble(end).sum()) : STIFFEST_BENDING);
     }
 
     private double bending() {

@@ -33,7 +33,7 @@ public record DollyShapeKey(String carId, String visitId, Situation situation) i
     }
 
     private Optional<DollyShape> shape(ContactSetting setting) {
-        CoupledSolution solution = setting.problem(situation).solve();
+        CoupledSolution solution = setting.listed(situation).solve();
         if (solution.status() != SolveStatus.OK) {
             return Optional.empty();
         }

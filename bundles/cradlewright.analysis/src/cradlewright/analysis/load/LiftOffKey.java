@@ -2,8 +2,6 @@ package cradlewright.analysis.load;
 
 import cradlewright.analysis.engine.Key;
 import cradlewright.analysis.engine.Reader;
-import cradlewright.analysis.facts.PieceFacts;
-import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.StandingKey;
 import cradlewright.mechanics.contact.LoadPath;
@@ -37,24 +35,14 @@ public record LiftOffKey(String carId, String visitId) implements Key<List<LiftO
         if (rigid.solve().status() != SolveStatus.OK) {
             return List.of();
         }
-        boolean twists = setting.get().twistMatters();
-        Optional<Double> stiffest = stiffest(standing.get());
-        CoupledProblem stiff = twists && stiffest.isPresent() ? setting.get().elastic(rest, stiffest.get()) : rigid;
-        CoupledProblem soft = twists ? setting.get().elastic(rest, setting.get().softest()) : rigid;
+        Optional<ContactSetting.Known> known = setting.get().known();
+        CoupledProblem stiff = known.map(k -> setting.get().problem(rest, Optional.of(k.high()))).orElse(rigid);
+        CoupledProblem soft = known.map(k -> setting.get().problem(rest, Optional.of(k.low())))
+                .orElseGet(() -> setting.get().twistMatters() ? setting.get().elastic(rest, setting.get().softest()) : rigid);
         List<LiftOff> answers = new ArrayList<>();
         setting.get().supports().forEach(support -> answers.add(new LiftOff(support.contactId(), sinking(stiff,
                 support.contactId()), sinking(soft, support.contactId()))));
         return List.copyOf(answers);
-    }
-
-    /** Torsional stiffness of the carried pieces at its high end, N*m/rad; nothing when nobody knows it: then rigid is the end. */
-    private static Optional<Double> stiffest(Standing standing) {
-        return standing.car().pieces().stream().filter(piece -> standing.setup().pieceIds().contains(piece.id()))
-                .flatMap(piece -> torsion(piece).stream()).findFirst().filter(k -> k < ContactSetting.STIFFEST_SHELL);
-    }
-
-    private static Optional<Double> torsion(PieceFacts piece) {
-        return piece.torsionalStiffness().map(Value::high);
     }
 
     private static OptionalDouble sinking(CoupledProblem problem, String contactId) {

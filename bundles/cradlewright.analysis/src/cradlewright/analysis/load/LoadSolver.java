@@ -1,26 +1,26 @@
 package cradlewright.analysis.load;
 
 import cradlewright.analysis.facts.PropFacts;
+import cradlewright.analysis.load.ContactSetting.Stiffness;
 import cradlewright.analysis.standing.Support;
 import cradlewright.mechanics.contact.ContactKind;
+import cradlewright.mechanics.contact.ContactProblem;
 import cradlewright.mechanics.contact.GradientBounds;
 import cradlewright.mechanics.contact.SolveStatus;
 import cradlewright.mechanics.contact.StaticsBounds;
-import cradlewright.mechanics.coupled.Body;
 import cradlewright.mechanics.coupled.CoupledProblem;
 import cradlewright.mechanics.coupled.CoupledSolution;
 import cradlewright.mechanics.coupled.StiffnessSweep;
-import cradlewright.mechanics.formula.Constants;
 import cradlewright.mechanics.frame.ForceMoment;
 import cradlewright.mechanics.frame.FrameMember;
 import cradlewright.mechanics.frame.FrameResult;
 import cradlewright.mechanics.geometry.Vec3;
+import cradlewright.mechanics.mass.Balance;
 import cradlewright.mechanics.mass.EstimatedBalance;
 import cradlewright.mechanics.mass.EstimatedBalance.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Solves one situation: as listed, at the unfavourable ends, over the stiffness of the shell, and what statics alone allow. */
 final class LoadSolver {
@@ -29,6 +29,8 @@ final class LoadSolver {
     private static final double COVERAGE = 2;
     /** Mass and the three coordinates of the balance point come first among the doubtful inputs. */
     private static final int BALANCE = Quantity.values().length;
+    /** By how much mass (kg) or balance point (m) are moved to see what that does: loads follow it in proportion, sag nearly so. */
+    private static final double STEP = 1e-3;
 
     private final ContactSetting setting;
     private final Situation situation;
@@ -39,7 +41,7 @@ final class LoadSolver {
     }
 
     Loads solve(boolean factored) {
-        CoupledProblem problem = factored ? setting.factored(situation, LoadsKey.OWN, LoadsKey.CARRIED) : setting.problem(situation);
+        CoupledProblem problem = factored ? setting.factored(situation, LoadsKey.OWN, LoadsKey.CARRIED) : setting.listed(situation);
         CoupledSolution solution = problem.solve();
         if (solution.status() == SolveStatus.NO_EQUILIBRIUM) {
             return Loads.none(situation, Loads.Outcome.FALLS, "no push of the supports can hold it: it falls over");
@@ -58,7 +60,12 @@ final class LoadSolver {
         return new Loads(situation, Loads.Outcome.FOUND, "", supports, castors, props, factored ? members(solution) : List.of());
     }
 
-    /** What surrounds the listed answer: ends of what is known, the sweep over stiffness, statics. */
+    /**
+     * What surrounds the listed answer: ends of what is known, the sweep over stiffness, statics.
+     *
+     * @param gradients at each stiffness within what is known of the piece, or rigid
+     * @param sweep over every stiffness a piece may have of which nobody knows it
+     */
     private record Ends(List<GradientBounds> gradients, Optional<StiffnessSweep> sweep, Optional<StaticsBounds> statics) {
 
         private static final Ends NONE = new Ends(List.of(), Optional.empty(), Optional.empty());
@@ -79,85 +86,75 @@ final class LoadSolver {
             return gradients.stream().anyMatch(g -> g.endStatus() == SolveStatus.NO_EQUILIBRIUM);
         }
 
-        /** Returns by how much the doubts may lessen a force, N; doubts that were asked apart do not depend on each other. */
-        double below(int index) {
-            return Math.sqrt(gradients.stream().map(g -> g.bound(index)).mapToDouble(bound -> square(bound.nominal() - bound.low()))
-                    .sum());
+        /** Returns the least force that doubts leave at any stiffness, N. */
+        double low(int index, double listed) {
+            return gradients.stream().mapToDouble(g -> g.bound(index).low()).min().orElse(listed);
         }
 
-        /** Returns by how much the doubts may raise a force, N. */
-        double above(int index) {
-            return Math.sqrt(gradients.stream().map(g -> g.bound(index)).mapToDouble(bound -> square(bound.high() - bound.nominal()))
-                    .sum());
-        }
-
-        private static double square(double step) {
-            return step * step;
+        /** Returns the largest force that doubts leave at any stiffness, N. */
+        double high(int index, double listed) {
+            return gradients.stream().mapToDouble(g -> g.bound(index).high()).max().orElse(listed);
         }
     }
 
-    private Ends ends(CoupledSolution rigid) {
-        CoupledProblem problem = rigid.problem();
-        List<GradientBounds> gradients = doubts(problem);
-        Optional<StiffnessSweep> sweep = setting.twistMatters()
+    /**
+     * Returns the ends. Where it is known how stiff the piece is, mass, balance point and heights are all taken as it is stated and at
+     * each end of torsion and bending, and the worst counts; in between a load goes one way with one stiffness as long as no contact
+     * changes and no further support is redundant. Where it is not known, doubts count as on a rigid piece, and the sweep over every
+     * stiffness comes on top.
+     */
+    private Ends ends(CoupledSolution listed) {
+        Optional<ContactSetting.Known> known = setting.known();
+        List<GradientBounds> gradients = known.map(k -> k.range().stream().map(Optional::of).map(this::doubts).toList())
+                .orElseGet(() -> List.of(doubts(Optional.empty())));
+        Optional<StiffnessSweep> sweep = known.isEmpty() && setting.twistMatters()
                 ? Optional.of(StiffnessSweep.run(setting.softest(), ContactSetting.STIFFEST_SHELL, k -> setting.elastic(situation, k),
-                rigid))
+                listed))
                 : Optional.empty();
-        StaticsBounds statics = sweep.map(StiffnessSweep::bounds).orElseGet(problem::staticsBounds);
+        StaticsBounds statics = sweep.map(StiffnessSweep::bounds).orElseGet(listed.problem()::staticsBounds);
         return new Ends(gradients, sweep, Optional.of(statics).filter(s -> s.status() == SolveStatus.OK));
     }
 
-    /**
-     * Returns what the doubts do, all together where the piece counts as rigid. A millimetre of height moves the more force the stiffer the
-     * piece is: one whose stiffness is known feels heights as at the upper end of that, so they are asked apart. Each is solved anew where
-     * a support lifts within its ends; that both together lift one that neither lifts alone is left out.
-     */
-    private List<GradientBounds> doubts(CoupledProblem rigid) {
+    /** Returns what the doubts do, all together, to a piece of one stiffness. */
+    private GradientBounds doubts(Optional<Stiffness> stiffness) {
+        CoupledProblem problem = setting.problem(situation, stiffness);
         List<Support> heights = setting.doubtful();
-        OptionalDouble stiffest = heights.isEmpty() ? OptionalDouble.empty() : setting.stiffest();
-        if (stiffest.isEmpty()) {
-            return List.of(doubts(rigid, loadSlopes(rigid, heights.size()), heights));
+        double[][] loads = new double[problem.matrices().rowCount()][BALANCE + heights.size()];
+        double[][] gaps = gapSlopes(problem, heights, stiffness);
+        for (Quantity quantity : Quantity.values()) {
+            ContactProblem more = moved(problem, stiffness, quantity);
+            putSlope(loads, quantity.ordinal(), problem.matrices().load(), more.load());
+            putSlope(gaps, quantity.ordinal(), problem.matrices().gap(), more.gap());
         }
-        CoupledProblem known = setting.elastic(situation, stiffest.getAsDouble());
-        double[][] ofHeights = new double[known.matrices().rowCount()][BALANCE + heights.size()];
-        return List.of(doubts(rigid, loadSlopes(rigid, 0), List.of()), doubts(known, ofHeights, heights));
+        return GradientBounds.of(problem.matrices(), loads, gaps, covariance(setting.carried(), heights.size()), COVERAGE);
     }
 
-    private GradientBounds doubts(CoupledProblem problem, double[][] loadSlopes, List<Support> heights) {
-        return GradientBounds.of(problem.matrices(), loadSlopes, gapSlopes(problem, heights), covariance(setting.carried(), heights.size()),
-                COVERAGE);
+    /** Returns the problem with mass (kg) or balance point (m) raised by a step; a piece that gives sags otherwise as well. */
+    private ContactProblem moved(CoupledProblem problem, Optional<Stiffness> stiffness, Quantity quantity) {
+        Balance listed = setting.carried().balance();
+        Balance there = switch (quantity) {
+            case MASS -> new Balance(listed.mass() + STEP, listed.point());
+            case X -> new Balance(listed.mass(), listed.point().plus(new Vec3(STEP, 0, 0)));
+            case Y -> new Balance(listed.mass(), listed.point().plus(new Vec3(0, STEP, 0)));
+            case Z -> new Balance(listed.mass(), listed.point().plus(new Vec3(0, 0, STEP)));
+        };
+        return setting.carrying(problem, situation, stiffness, there).matrices();
     }
-
-    /**
-     * Change of the load with mass (kg) and the place of the balance point (m), one column each; gaps, which come after them, change no
-     * load.
-     */
-    private double[][] loadSlopes(CoupledProblem problem, int heights) {
-        double mass = setting.carried().balance().mass();
-        double perKilogram = Constants.GRAVITY * situation.weightFactor();
-        double[] byMass = problem.loadChange(ContactSetting.SHELL, Body.force(setting.balance(), Vec3.UP.times(-perKilogram)));
-        double[][] slopes = new double[byMass.length][BALANCE + heights];
-        for (int axis = 0; axis < 3; axis++) {
-            Vec3 step = axis == 0 ? new Vec3(1, 0, 0) : axis == 1 ? new Vec3(0, 1, 0) : Vec3.UP;
-            Vec3 moment = step.cross(Vec3.UP.times(-mass * perKilogram));
-            double[] change = problem.loadChange(ContactSetting.SHELL, new ForceMoment(Vec3.ZERO, moment));
-            for (int row = 0; row < slopes.length; row++) {
-                slopes[row][0] = byMass[row];
-                slopes[row][axis + 1] = change[row];
-            }
-        }
-        return slopes;
-    }
-
     /** Change of the gaps with each doubtful one, in standard uncertainties; mass and balance point, which come first, change none. */
-    private double[][] gapSlopes(CoupledProblem problem, List<Support> heights) {
+    private double[][] gapSlopes(CoupledProblem problem, List<Support> heights, Optional<Stiffness> stiffness) {
         double[][] slopes = new double[problem.matrices().size()][BALANCE + heights.size()];
         for (int a = 0; a < heights.size(); a++) {
             slopes[problem.indexOf(heights.get(a).contactId())][BALANCE + a] = heights.get(a).gapU();
         }
-        setting.propsFollow(heights).forEach((prop, follow) -> System.arraycopy(follow, 0, slopes[problem.indexOf(prop)], BALANCE,
-                follow.length));
+        setting.propsFollow(heights, stiffness).forEach((prop, follow) -> System.arraycopy(follow, 0, slopes[problem.indexOf(prop)],
+                BALANCE, follow.length));
         return slopes;
+    }
+
+    private static void putSlope(double[][] slopes, int column, double[] listed, double[] more) {
+        for (int row = 0; row < slopes.length; row++) {
+            slopes[row][column] = (more[row] - listed[row]) / STEP;
+        }
     }
 
     /** Mass and balance point as they are known, then each doubtful gap by itself. */
@@ -179,19 +176,19 @@ final class LoadSolver {
     private Carried carried(String id, CoupledSolution solution, Ends ends) {
         int index = solution.problem().indexOf(id);
         double force = solution.force(id);
-        // The give or take of masses and heights and the stiffness of the shell are separate doubts: their steps add.
-        double low = force - ends.below(index) - Math.max(0, force - ends.sweep.map(s -> s.least(id)).orElse(force));
-        double high = force + ends.above(index) + Math.max(0, ends.sweep.map(s -> s.largest(id)).orElse(force) - force);
+        // Where nobody knows the stiffness of the shell, it is a doubt apart from masses and heights: their steps add.
+        double low = ends.low(index, force) - Math.max(0, force - ends.sweep.map(s -> s.least(id)).orElse(force));
+        double high = ends.high(index, force) + Math.max(0, ends.sweep.map(s -> s.largest(id)).orElse(force) - force);
         double least = ends.statics.map(s -> s.least(index)).orElse(Double.NaN);
         double most = ends.statics.map(s -> s.largest(index)).orElse(Double.NaN);
         boolean pulls = solution.problem().matrices().kind(index) == ContactKind.HELD;
         return new Carried(id, setting.name(id), force, pulls ? low : Math.max(0, low), high, least, most, solution.shear(id).norm());
     }
 
-    private List<MemberLoad> members(CoupledSolution rigid) {
+    private List<MemberLoad> members(CoupledSolution solution) {
         List<MemberLoad> loads = new ArrayList<>();
         setting.frame().ifPresent(frame -> {
-            FrameResult result = setting.dollyResult(rigid, situation, LoadsKey.OWN);
+            FrameResult result = setting.dollyResult(solution, situation, LoadsKey.OWN);
             for (FrameMember member : result.loads().model().members()) {
                 loads.add(new MemberLoad(member.name(), result.criticalStations(member.name()), result.nearEnd(member.name()),
                         result.farEnd(member.name()),

@@ -13,7 +13,7 @@ import java.util.Map;
 
 /**
  * What the supports carry at rest when one of them is set higher or lower, by contact in N, one answer for each height: masses as
- * listed, rigid shell. Empty where nothing holds it; no answers at all when an input is missing.
+ * listed, the shell as stiff as is stated. Empty where nothing holds it; no answers at all when an input is missing.
  *
  * @param carId the car
  * @param visitId the visit
@@ -35,7 +35,7 @@ public record RaisedKey(String carId, String visitId, String contactId, List<Dou
     }
 
     private List<Map<String, Double>> solve(ContactSetting setting) {
-        CoupledProblem problem = setting.problem(Situation.atRest());
+        CoupledProblem problem = setting.listed(Situation.atRest());
         return raises.stream().map(raise -> solve(setting, problem, raise)).toList();
     }
 

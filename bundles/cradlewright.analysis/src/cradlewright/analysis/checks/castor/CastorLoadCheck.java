@@ -65,7 +65,7 @@ public final class CastorLoadCheck extends LoadedVisitCheck {
         double carried = kilograms(most.carried().high());
         FindingBuilder finding = finding(subject, castor.id(), castor.name()).situation(most.situation().words())
                 .input("carries, masses as listed", Amount.mass(kilograms(most.carried().force())), "worked out")
-                .input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness of the shell, the dolly as listed")
+                .input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness the shell may have, the dolly as listed")
                 .input("weight counts, times", Amount.ratio(most.situation().weightFactor()),
                         "settled by the shop; else common practice, no source");
         Optional<Value> rated = type.flatMap(CastorType::ratedLoad).filter(value -> value.low() > 0);

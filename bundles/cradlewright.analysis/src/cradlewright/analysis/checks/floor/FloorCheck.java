@@ -49,7 +49,7 @@ abstract class FloorCheck extends LoadedVisitCheck {
         String id = standing.slab().map(SlabFacts::id).orElse(place.id());
         FindingBuilder finding = finding(subject, id, standing.slab().map(SlabFacts::name).orElse(place.name()))
                 .situation("under " + worst.name() + ", " + worst.situation().words())
-                .input("largest force on the floor", Amount.force(worst.force()), "19 times in 20, any stiffness of the shell");
+                .input("largest force on the floor", Amount.force(worst.force()), "19 times in 20, any stiffness the shell may have");
         // A wheel that carries less than another may still stand on less of the floor.
         Optional<FloorLoad> unprinted = all.stream().filter(load -> load.area().isEmpty()).findFirst();
         if (unprinted.isPresent()) {

@@ -65,7 +65,7 @@ public final class ArmLoadCheck extends LoadedVisitCheck {
         double carried = Math.max(0, most.high()) / Constants.GRAVITY;
         FindingBuilder finding = finding(subject, arm.id(), arm.name()).situation("hanging still")
                 .input("carries, masses as listed", Amount.mass(most.force() / Constants.GRAVITY), "worked out")
-                .input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness of the shell");
+                .input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness the shell may have");
         boolean ofArm = arm.ratedLoad().isPresent();
         Optional<Stated> stated = arm.ratedLoad().or(lift::ratedLoad).map(Stated::mass);
         if (stated.isEmpty()) {

@@ -81,7 +81,7 @@ public final class PointCapacityCheck extends LoadedVisitCheck {
             Subject subject, double margin) {
         double carried = Math.max(0, most.high());
         FindingBuilder finding = finding(subject, point.id(), point.name()).situation(most.situation().words())
-                .input("carries at most", Amount.force(carried), "19 times in 20, any stiffness of the shell");
+                .input("carries at most", Amount.force(carried), "19 times in 20, any stiffness the shell may have");
         leg.ifPresent(found -> finding.shown("the strap pulls away from upright by at most", new Amount(found.lean(), Dimension.ANGLE),
                 "from the lengths of the straps; 19 times in 20"));
         if (point.capacity().isEmpty() || point.basis().isEmpty()) {

@@ -84,7 +84,7 @@ record StrapPull(double listed, double carried, double lean, double factor, int 
             finding.shown("leans from upright at most", new Amount(lean, Dimension.ANGLE), "from the lengths of the straps; 19 times in 20")
                     .input("asked of it at most", Amount.mass(carried), "19 times in 20; of four, two or three may carry all");
         } else {
-            finding.input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness of the shell");
+            finding.input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness the shell may have");
         }
         if (legs > 1) {
             finding.input("legs", Amount.ratio(legs), onHook ? "the tag is taken as made out for all legs, spread little, EN 1492-1"

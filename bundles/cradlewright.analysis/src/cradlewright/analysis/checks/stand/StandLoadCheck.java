@@ -65,7 +65,7 @@ public final class StandLoadCheck extends LoadedVisitCheck {
         double carried = Math.max(0, most.high()) / Constants.GRAVITY;
         FindingBuilder finding = finding(subject, gear.id(), gear.name()).situation(most.situation().words())
                 .input("carries, masses as listed", Amount.mass(most.force() / Constants.GRAVITY), "worked out")
-                .input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness of the shell");
+                .input("carries at most", Amount.mass(carried), "19 times in 20, any stiffness the shell may have");
         if (gear.ratedLoad().isEmpty()) {
             return finding.cantSay("The rating of " + gear.name() + " is not in the files.", List.of("rated load of "
                     + gear.name() + ": read it off its plate"));

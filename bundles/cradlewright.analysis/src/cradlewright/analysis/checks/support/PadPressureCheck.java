@@ -60,7 +60,7 @@ public final class PadPressureCheck extends LoadedVisitCheck {
             Subject subject, Reader reader) {
         double carried = Math.max(0, most.high());
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation(most.situation().words())
-                .input("carries at most", Amount.force(carried), "19 times in 20, any stiffness of the shell");
+                .input("carries at most", Amount.force(carried), "19 times in 20, any stiffness the shell may have");
         PadPress press = PadPress.of(pad, carried);
         if (!press.missing().isEmpty()) {
             return finding.cantSay("How hard the pad " + pad.name() + " is pressed, or how hard it may be, is not known.",

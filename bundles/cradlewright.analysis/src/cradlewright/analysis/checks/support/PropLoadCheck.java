@@ -72,7 +72,7 @@ public final class PropLoadCheck extends LoadedVisitCheck {
         double carried = most.carried().high();
         FindingBuilder finding = finding(subject, prop.id(), prop.name()).situation(most.situation().words())
                 .input("carries, masses as listed", Amount.force(most.carried().force()), "worked out")
-                .input("carries at most", Amount.force(carried), "19 times in 20, any stiffness of the shell");
+                .input("carries at most", Amount.force(carried), "19 times in 20, any stiffness the shell may have");
         if (prop.capacity().isEmpty() || prop.basis().isEmpty()) {
             return finding.cantSay("What this prop can take is not in the files.", List.of("what " + prop.name()
                     + " can take, and whether that is a working load limit, a rated load or a design resistance"));

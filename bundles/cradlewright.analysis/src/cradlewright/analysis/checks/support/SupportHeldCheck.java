@@ -82,7 +82,7 @@ public final class SupportHeldCheck extends LoadedVisitCheck {
 
     private Finding judge(Support support, Tug tug, Standing standing, Subject subject, SettingsFacts settings) {
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation(tug.situation().words())
-                .input("pulled by at most", Amount.force(tug.pull()), "19 times in 20, any stiffness of the shell")
+                .input("pulled by at most", Amount.force(tug.pull()), "19 times in 20, any stiffness the shell may have")
                 .input("pushed sideways by", Amount.force(tug.shear()), "worked out, masses as listed");
         if (tug.size() < NOTHING) {
             return finding.say(Verdict.HOLDS, "It is neither pulled nor pushed sideways.");

@@ -86,7 +86,7 @@ public final class SupportLightCheck extends LoadedVisitCheck {
             Reader reader) {
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation("at rest")
                 .input("carries, masses as listed", Amount.force(carried.force()), "worked out")
-                .input("carries at least", Amount.force(carried.low()), "19 times in 20, any stiffness of the shell")
+                .input("carries at least", Amount.force(carried.low()), "19 times in 20, any stiffness the shell may have")
                 .input("mean of all supports", Amount.force(mean), "worked out")
                 .input("gap under it before it settles", Amount.length(support.gap()), support.gapFrom().words());
         double margin = settings(reader).tightMargin();

@@ -61,7 +61,7 @@ public final class SupportLoadCheck extends LoadedVisitCheck {
         double carried = Math.max(0, most.high());
         FindingBuilder finding = finding(subject, fixture.id(), fixture.name()).situation(most.situation().words())
                 .input("carries, masses as listed", Amount.force(most.force()), "worked out")
-                .input("carries at most", Amount.force(carried), "19 times in 20, any stiffness of the shell");
+                .input("carries at most", Amount.force(carried), "19 times in 20, any stiffness the shell may have");
         if (fixture.capacity().isEmpty() || fixture.basis().isEmpty()) {
             return finding.cantSay("What this fixture can take is not in the files.", List.of(fixture.capacity().isEmpty()
                     ? "what " + fixture.name() + " can take: from its drawing or a test, or work it out"

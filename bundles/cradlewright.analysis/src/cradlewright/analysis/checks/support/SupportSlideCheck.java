@@ -81,7 +81,7 @@ public final class SupportSlideCheck extends LoadedVisitCheck {
         Carried carried = worst.support(support.contactId()).orElseThrow();
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation(worst.situation().words())
                 .input("friction, at least", Amount.ratio(grip.friction()), "settled by the shop, else common practice, no source")
-                .input("carries at least", Amount.force(Math.max(0, carried.low())), "19 times in 20, any stiffness of the shell")
+                .input("carries at least", Amount.force(Math.max(0, carried.low())), "19 times in 20, any stiffness the shell may have")
                 .input("sideways here", Amount.force(carried.shear()), "worked out").input("friction holds here",
                         Amount.force(grip.of(carried)), "worked out");
         Verdict verdict = grip.verdict(carried, worst);
