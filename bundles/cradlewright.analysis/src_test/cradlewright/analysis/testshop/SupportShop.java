@@ -104,6 +104,12 @@ public final class SupportShop {
             return this;
         }
 
+        /** Says how much it is low, and its standard uncertainty, m. */
+        public Place low(double metres, double u) {
+            gap = Optional.of(new Value(metres, u, Source.MEASURED));
+            return this;
+        }
+
         /** Says that nobody measured how much it is low. */
         public Place gapUnknown() {
             gap = Optional.empty();

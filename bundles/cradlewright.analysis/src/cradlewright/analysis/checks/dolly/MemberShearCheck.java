@@ -46,8 +46,9 @@ public final class MemberShearCheck extends SteelMemberCheck {
     void inputs(FindingBuilder finding, LoadedMember member, Used used) {
         double force = force(member, used);
         if (used.use().demand() > force * (1 + 1e-9)) {
-            finding.shown("of this the force itself", Amount.force(force), "from the frame").shown("its twist counted as force",
-                    Amount.force(used.use().demand() - force), "the share of the resistance to twisting that it uses up, of that to shear");
+            finding.shown("of this the force itself", Amount.force(force), "from the frame")
+                    .shown("twist alone uses up, of the shear stress allowed",
+                    Amount.ratio((used.use().demand() - force) / used.use().capacity()), "its shear stress over the one allowed");
         }
     }
 

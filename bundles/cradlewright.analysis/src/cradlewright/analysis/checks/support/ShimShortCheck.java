@@ -12,6 +12,7 @@ import cradlewright.analysis.checks.VisitCheck;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.PieceKind;
 import cradlewright.analysis.facts.SettingsFacts.ShimTolerance;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
@@ -19,11 +20,15 @@ import cradlewright.mechanics.contact.ContactFormulas;
 import cradlewright.mechanics.contact.SupportRank;
 import cradlewright.mechanics.geometry.Vec3;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Is a stack of shims short, so that what it carries twists? The twist is how far one support lies off the plane through the others. */
+/**
+ * Is a stack of shims short, so that what it carries twists? The twist is how far one support lies off the plane through the others,
+ * at the unfavourable end of what is known of the gaps.
+ */
 public final class ShimShortCheck extends VisitCheck {
 
     /** Heights closer than this are the same but for rounding, m. */
@@ -63,7 +68,8 @@ public final class ShimShortCheck extends VisitCheck {
         List<Double> gaps = supports.stream().map(Support::gap).toList();
         List<Double> low = low(supports, gaps);
         int shortest = shortest(low, gaps);
-        double twist = twist(low);
+        double listed = low.stream().mapToDouble(Math::abs).max().orElse(0);
+        double twist = twist(supports, gaps);
         Support support = supports.get(shortest);
         Verdict verdict = verdict(twist, tolerance);
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation("at rest")
@@ -72,16 +78,27 @@ public final class ShimShortCheck extends VisitCheck {
                 .input("allowed for working", Amount.length(tolerance.working()), "settled by the shop")
                 .input("allowed for storing", Amount.length(tolerance.storing()), "settled by the shop")
                 .against(Amount.length(twist), Amount.length(decided(twist, tolerance)), "twist allowed for " + use(twist, tolerance));
+        if (twist > listed) {
+            finding.shown("twist with the gaps as listed", Amount.length(listed), "worked out")
+                    .shown("what the give or take of the gaps adds", Amount.length(twist - listed), "19 times in 20");
+        }
         if (twist <= tolerance.welding()) {
             return finding.say(verdict, "The supports lie in one plane, well enough even for welding.");
         }
-        remedy(standing, gaps, shortest, low.get(shortest), tolerance, reader).ifPresentOrElse(finding::remedy,
-                () -> finding.remedy(Remedy.advice("Shim up " + support.name()
-                        + " by what it is short of the plane of the others.")));
-        String fit = verdict == Verdict.STOP ? what + " twists more than the shop allows even for storing."
-                : twist > tolerance.working() ? what + " may be stored so, but is twisted too much to work on or weld."
-                        : what + " may be worked on so, but is twisted too much to weld.";
-        return finding.say(verdict, "The stack at " + support.name() + " is short: " + fit);
+        boolean doubt = decided(listed, tolerance) < decided(twist, tolerance) || listed <= tolerance.welding();
+        Optional<Remedy> stack = remedy(standing, gaps, shortest, low.get(shortest), tolerance, reader);
+        stack.ifPresent(finding::remedy);
+        if (doubt) {
+            finding.remedy(Remedy.advice("Measure the gaps anew and more closely, that at " + support.name() + " first."));
+        } else if (stack.isEmpty()) {
+            finding.remedy(Remedy.advice("Shim up " + support.name() + " by what it is short of the plane of the others."));
+        }
+        String may = doubt ? " may be" : " is";
+        String fit = verdict == Verdict.STOP ? what + (doubt ? " may twist" : " twists") + " more than the shop allows even for storing."
+                : twist > tolerance.working() ? what + " may be stored so, but" + may + " twisted too much to work on or weld."
+                        : what + " may be worked on so, but" + may + " twisted too much to weld.";
+        return finding.say(verdict, doubt ? "The gaps are not known closely enough: " + fit
+                : "The stack at " + support.name() + " is short: " + fit);
     }
 
     /** By how much each support lies low against the plane of the others, m; zero where the others span none. */
@@ -115,8 +132,24 @@ public final class ShimShortCheck extends VisitCheck {
         return shortest;
     }
 
-    private static double twist(List<Double> low) {
-        return low.stream().mapToDouble(Math::abs).max().orElse(0);
+    /** Returns the twist at the unfavourable end of what is known of the gaps, 19 times in 20, m. */
+    private static double twist(List<Support> supports, List<Double> gaps) {
+        List<Double> low = low(supports, gaps);
+        double[] variance = new double[gaps.size()];
+        for (int at = 0; at < gaps.size(); at++) {
+            // How far each lies off the plane of the others goes straight with each gap.
+            List<Double> one = new ArrayList<>(Collections.nCopies(gaps.size(), 0.0));
+            one.set(at, supports.get(at).gapU());
+            List<Double> moved = low(supports, one);
+            for (int i = 0; i < variance.length; i++) {
+                variance[i] += moved.get(i) * moved.get(i);
+            }
+        }
+        double twist = 0;
+        for (int i = 0; i < variance.length; i++) {
+            twist = Math.max(twist, Math.abs(low.get(i)) + Value.COVERAGE * Math.sqrt(variance[i]));
+        }
+        return twist;
     }
 
     /** Returns the limit that decides: the least strict one that the twist is beyond, else the strictest. */
@@ -136,7 +169,7 @@ public final class ShimShortCheck extends VisitCheck {
     private static Optional<Remedy> remedy(Standing standing, List<Double> gaps, int shortest, double missing,
             ShimTolerance tolerance, Reader reader) {
         List<Support> supports = standing.supports();
-        double before = twist(low(supports, gaps));
+        double before = twist(supports, gaps);
         Optional<StockShims.Stack> best = StockShims.under(supports.get(shortest), 2 * missing, reader).stream()
                 .min(Comparator.comparingDouble(stack -> twistWith(stack, supports, gaps, shortest)));
         return best.filter(stack -> twistWith(stack, supports, gaps, shortest) < before)
@@ -149,6 +182,6 @@ public final class ShimShortCheck extends VisitCheck {
     private static double twistWith(StockShims.Stack stack, List<Support> supports, List<Double> gaps, int at) {
         List<Double> changed = new ArrayList<>(gaps);
         changed.set(at, gaps.get(at) - stack.height());
-        return twist(low(supports, changed));
+        return twist(supports, changed);
     }
 }

@@ -13,6 +13,7 @@ import cradlewright.analysis.checks.VisitLoads;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.load.LiftOff;
 import cradlewright.analysis.load.LiftOffKey;
+import cradlewright.analysis.load.Loads;
 import cradlewright.analysis.standing.Holder;
 import cradlewright.analysis.standing.Standing;
 import cradlewright.analysis.standing.Support;
@@ -46,14 +47,16 @@ public final class SupportLiftOffCheck extends LoadedVisitCheck {
     protected List<Finding> judge(Standing standing, VisitLoads loads, Subject subject, Reader reader) {
         double tolerance = settings(reader).shimTolerance().working();
         List<Finding> findings = new ArrayList<>();
+        Loads rest = loads.atRest().orElseThrow();
         for (LiftOff answer : reader.read(new LiftOffKey(subject.ownerId(), standing.visit().id()))) {
             standing.supports().stream().filter(support -> support.contactId().equals(answer.contactId())).findFirst()
-                    .ifPresent(support -> findings.add(judge(support, answer, tolerance, subject)));
+                    .ifPresent(support -> findings.add(judge(support, answer,
+                            rest.support(support.contactId()).filter(carried -> carried.force() > 0).isPresent(), tolerance, subject)));
         }
         return findings;
     }
 
-    private Finding judge(Support support, LiftOff answer, double tolerance, Subject subject) {
+    private Finding judge(Support support, LiftOff answer, boolean loaded, double tolerance, Subject subject) {
         FindingBuilder finding = finding(subject, support.objectId(), support.name()).situation("at rest")
                 .input("allowed twist while working", Amount.length(tolerance), "settled by the shop");
         answer.soft().ifPresent(soft -> finding.input("may sink with the softest shell", Amount.length(soft), "worked out"));
@@ -67,9 +70,7 @@ public final class SupportLiftOffCheck extends LoadedVisitCheck {
             return finding.say(Verdict.HOLDS, "It still carries when it sinks by the twist that is allowed while working.");
         }
         if (stiff < NONE_LEFT) {
-            return finding.remedy(Remedy.advice("Measure the gap at " + support.name() + " with feelers and close it with shims."))
-                    .say(Verdict.STOP, "With the stiffest shell that is possible it carries nothing, or the least sinking takes its load "
-                            + "off.");
+            return none(finding, support, loaded);
         }
         boolean always = answer.soft().isPresent() && answer.soft().getAsDouble() < tolerance;
         return finding.remedy(Remedy.advice(always ? "Look at the stack at " + support.name()
@@ -77,5 +78,12 @@ public final class SupportLiftOffCheck extends LoadedVisitCheck {
                 : "Measure the torsional stiffness of the shell, or put softer pads under it.")).say(Verdict.TIGHT, always
                         ? "It carries nothing once it sinks by less than the twist that is allowed while working."
                         : "If the shell is stiff, it carries nothing once it sinks by less than the twist that is allowed while working.");
+    }
+
+    private static Finding none(FindingBuilder finding, Support support, boolean loaded) {
+        return loaded ? finding.remedy(Remedy.advice("Shim up " + support.name() + " until it carries more, or put a softer pad there."))
+                .say(Verdict.STOP, "If the shell is stiff, what it carries is gone with the least sinking.")
+                : finding.remedy(Remedy.advice("Measure the gap at " + support.name() + " with feelers and close it with shims."))
+                        .say(Verdict.STOP, "If the shell is stiff, it carries nothing even as it stands.");
     }
 }

@@ -101,6 +101,15 @@ class SupportLiftOffCheckTest {
             some.support(id, at[0], at[1], 0.5).gives(1e-7).low(at[0] < 0 && at[1] < 0 ? 0.00080 : 0);
         }
         assertEquals(Verdict.STOP, first(none).verdict());
+        assertEquals("If the shell is stiff, what it carries is gone with the least sinking.", first(none).words());
         assertEquals(Verdict.TIGHT, first(some).verdict());
+        // A fifth one beside the first, with daylight over it.
+        SupportShop off = shop(1e-7);
+        off.support("beside", -1, -0.5, 0.5).gives(1e-7).low(0.002);
+        Finding daylight = off.ask(new SupportLiftOffCheck()).stream().filter(f -> f.objectName().equals("beside")).findFirst()
+                .orElseThrow();
+        assertEquals(Verdict.STOP, daylight.verdict());
+        assertEquals("If the shell is stiff, it carries nothing even as it stands.", daylight.words());
+        assertTrue(daylight.remedies().get(0).words().startsWith("Measure the gap at beside with feelers"));
     }
 }
