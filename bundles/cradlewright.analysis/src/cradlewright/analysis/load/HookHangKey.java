@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * How a visit hangs whose straps meet in one hook; nothing where they do not. The length of each leg settles where the hook is. Where a
@@ -47,7 +48,7 @@ public record HookHangKey(String carId, String visitId) implements Key<Optional<
         Optional<EstimatedBalance> weight = Optional.of(reader.read(new WeightKey(carId, visitId))).flatMap(Weight::estimate);
         boolean oneHook = shared.stream().map(support -> hook(support, standing.get())).distinct().count() == 1;
         if (!oneHook || shared.size() > MOST_LEGS || shared.size() < standing.get().supports().size() || weight.isEmpty()) {
-            return Optional.of(HookHang.unknown(directions(shared)));
+            return Optional.of(HookHang.unknown(slack(shared, standing.get()), directions(shared)));
         }
         List<Optional<Value>> lengths = shared.stream().map(support -> length(support, shared)).toList();
         if (lengths.stream().allMatch(Optional::isPresent)) {
@@ -56,7 +57,7 @@ public record HookHangKey(String carId, String visitId) implements Key<Optional<
         OptionalDouble height = shared.stream().flatMapToDouble(support -> height(support, standing.get().setup(), weight.get()).stream())
                 .min();
         if (height.isEmpty()) {
-            return Optional.of(HookHang.unknown(lengths(shared, lengths)));
+            return Optional.of(HookHang.unknown(slack(shared, standing.get()), lengths(shared, lengths)));
         }
         Vec3 balance = weight.get().balance().point();
         Vec3 hook = new Vec3(balance.x(), balance.y(), height.getAsDouble());
@@ -67,6 +68,12 @@ public record HookHangKey(String carId, String visitId) implements Key<Optional<
     /** Returns the question for a standing. */
     public static HookHangKey of(Standing standing) {
         return new HookHangKey(standing.car().id(), standing.visit().id());
+    }
+
+    /** Tells whether more than three straps meet in one hook: no more are needed to hold it. */
+    private static boolean slack(List<Support> shared, Standing standing) {
+        return shared.stream().collect(Collectors.groupingBy(support -> hook(support, standing), Collectors.counting())).values().stream()
+                .anyMatch(count -> count > HookSling.HOLD);
     }
 
     /** Returns the supports whose straps share a hook with another place on the car. */

@@ -12,17 +12,24 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
  * The legs of one hook at the unfavourable end of what is known: mass and balance point, places of the lift points, lengths of the legs.
- * The slope of each answer with all of these gives the worst point of their ellipse (k = 2), where the answer is worked out again.
+ *
+ * The steepest slope of each answer with all of these gives the worst point of their ellipse (k = 2), where the answer is worked out
+ * again.
  */
 final class HookSling {
 
     /** How much a leg may have to stretch before it no longer lets others go slack: webbing and round slings, from memory. */
     private static final double STRETCH = 0.03;
     private static final double STEP = 1e-6;
+    /** Share of its length by which a leg may be short but for rounding. */
+    private static final double SAME = 1e-9;
+    /** Legs beyond which any one may go slack. */
+    static final int HOLD = 3;
     /** Numbers ahead of those of the legs: mass and the three coordinates of the balance point. */
     private static final int WEIGHT = 4;
     /** Numbers of one leg: the three coordinates of its point, its length. */
@@ -73,20 +80,20 @@ final class HookSling {
         List<HookHang.Leg> legs = new ArrayList<>();
         for (int i = 0; i < supports.size(); i++) {
             int leg = i;
-            double high = atMost(x -> most(x, way -> way.pulls().get(leg)));
+            ToDoubleFunction<HungOnLegs> pull = way -> way.pulls().get(leg);
+            double low = -atMost(x -> -ways(x).stream().mapToDouble(pull).min().orElse(Double.NaN));
+            double high = atMost(x -> most(x, pull));
             double lean = atMost(x -> most(x, way -> way.leans().get(leg)));
-            if (Double.isNaN(high) || Double.isNaN(lean)) {
+            if (Double.isNaN(low) || Double.isNaN(high) || Double.isNaN(lean)) {
                 return HookHang.falling();
             }
-            legs.add(new HookHang.Leg(supports.get(i).contactId(), most(listed, way -> way.pulls().get(leg)), high, lean));
+            legs.add(new HookHang.Leg(supports.get(i).contactId(), most(listed, pull), Math.max(0, low), high, lean));
         }
-        List<Integer> taut = sets.stream().filter(set -> !hung(listed, set).isEmpty())
-                .min(Comparator.comparingDouble(set -> hung(listed, set).get(0).overlong())).orElseThrow();
-        HungOnLegs hung = hung(listed, taut).get(0);
+        HungOnLegs hung = pose(listed).orElseThrow();
         double off = Math.hypot(hung.up().x(), hung.up().y()) + Math.hypot(
-                give(slope(x -> component(x, taut, Vec3::x))), give(slope(x -> component(x, taut, Vec3::y))));
+                give(slope(x -> up(x, Vec3::x))), give(slope(x -> up(x, Vec3::y))));
         double tiltAtMost = Math.atan2(off, hung.up().z());
-        return Double.isNaN(tiltAtMost) ? HookHang.falling() : new HookHang(legs, true,
+        return Double.isNaN(tiltAtMost) ? HookHang.falling() : new HookHang(legs, true, legs.size() > HOLD,
                 atMost(x -> x[0] * Constants.GRAVITY), hung.tilt(), tiltAtMost, Map.of());
     }
 
@@ -107,8 +114,19 @@ final class HookSling {
         return ways(x).stream().mapToDouble(what).max().orElse(Double.NaN);
     }
 
-    private double component(double[] x, List<Integer> taut, ToDoubleFunction<Vec3> axis) {
-        return hung(x, taut).stream().map(HungOnLegs::up).mapToDouble(axis).findFirst().orElse(Double.NaN);
+    /**
+     * Returns how it hangs while no leg stretches: no slack leg is short of the hook. Which legs that leaves taut changes with every
+     * number wherever more of them reach the hook than are needed, so it is looked for anew each time; of two ways it takes the lower.
+     */
+    private Optional<HungOnLegs> pose(double[] x) {
+        Vec3 balance = new Vec3(x[1], x[2], x[3]);
+        return HungOnLegs.sets(supports.size()).stream().flatMap(taut -> hung(x, taut).stream())
+                .min(Comparator.<HungOnLegs>comparingDouble(way -> way.overlong() < SAME ? 0 : way.overlong())
+                        .thenComparingDouble(way -> -way.hook().minus(balance).norm()));
+    }
+
+    private double up(double[] x, ToDoubleFunction<Vec3> axis) {
+        return pose(x).map(HungOnLegs::up).stream().mapToDouble(axis).findFirst().orElse(Double.NaN);
     }
 
     private double atMost(ToDoubleFunction<double[]> what) {
@@ -138,17 +156,26 @@ final class HookSling {
         return Value.COVERAGE * Math.sqrt(Math.max(0, variance));
     }
 
+    /**
+     * Returns the steepest slope with each number, near what is listed and out to both ends of what is known of it: where the legs that
+     * are taut change, the two sides differ, and their mean would hide it. Not a number where it does not hang at one of them.
+     */
     private double[] slope(ToDoubleFunction<double[]> what) {
         double[] slope = new double[listed.length];
+        double straight = what.applyAsDouble(listed);
         for (int i = 0; i < listed.length; i++) {
             // What is known exactly takes no part.
             if (covariance[i][i] > 0) {
-                double step = STEP * Math.max(1, Math.abs(listed[i]));
-                double[] x = listed.clone();
-                x[i] = listed[i] + step;
-                double above = what.applyAsDouble(x);
-                x[i] = listed[i] - step;
-                slope[i] = (above - what.applyAsDouble(x)) / (2 * step);
+                double near = STEP * Math.max(1, Math.abs(listed[i]));
+                double far = Value.COVERAGE * Math.sqrt(covariance[i][i]);
+                for (double step : new double[] {near, -near, far, -far}) {
+                    double[] x = listed.clone();
+                    x[i] = listed[i] + step;
+                    double secant = (what.applyAsDouble(x) - straight) / step;
+                    if (Double.isNaN(secant) || Math.abs(secant) > Math.abs(slope[i])) {
+                        slope[i] = secant;
+                    }
+                }
             }
         }
         return slope;

@@ -5,6 +5,8 @@ import cradlewright.analysis.check.Subject;
 import cradlewright.analysis.engine.Reader;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.load.Carried;
+import cradlewright.analysis.load.HookHang;
+import cradlewright.analysis.load.HookHangKey;
 import cradlewright.analysis.load.Loads;
 import cradlewright.mechanics.geometry.Vec3;
 import cradlewright.mechanics.mass.EstimatedBalance;
@@ -38,7 +40,14 @@ public final class LoadTable {
         if (loads.found()) {
             out.append(String.format("  %-18s %10s %10s %10s   %s%n", "at rest", "carries", "least", "most",
                     anyway(numbers.standing().carrier()) + ", as listed"));
-            rows(out, loads.supports());
+            boolean slack = reader.read(HookHangKey.of(numbers.standing())).filter(HookHang::slack).isPresent();
+            if (slack) {
+                loads.supports().forEach(carried -> slack(out, carried));
+                out.append(Lines.wrap("  ", "More straps meet in the hook than hold it: who carries how much turns on their lengths, "
+                        + "any one may hang slack, and what each may pull then stands where its tag is asked."));
+            } else {
+                rows(out, loads.supports());
+            }
             rows(out, loads.castors());
             rows(out, loads.props());
         }
@@ -64,11 +73,19 @@ public final class LoadTable {
                 + length(estimate.expanded(Quantity.X)) + " along the car."));
     }
 
+    private void slack(StringBuilder out, Carried c) {
+        out.append(String.format("  %-18s %10s %10s %10s   %s%n", clip(c.name()), "not known", force(0), "not known", range(c)));
+    }
+
     private void rows(StringBuilder out, List<Carried> carried) {
         for (Carried c : carried) {
             out.append(String.format("  %-18s %10s %10s %10s   %s%n", clip(c.name()), force(c.force()), force(c.low()), force(c.high()),
-                    Double.isNaN(c.least()) ? "not known" : force(c.least()) + " to " + force(c.most())));
+                    range(c)));
         }
+    }
+
+    private String range(Carried c) {
+        return Double.isNaN(c.least()) ? "not known" : force(c.least()) + " to " + force(c.most());
     }
 
     private String force(double newtons) {

@@ -9,10 +9,13 @@ import cradlewright.analysis.check.Verdict;
 import cradlewright.analysis.facts.CarrierKind;
 import cradlewright.analysis.facts.Examination;
 import cradlewright.analysis.facts.GearFacts;
+import cradlewright.analysis.facts.Value;
 import cradlewright.analysis.testshop.SupportShop;
 import cradlewright.analysis.testshop.VisitShop;
+import cradlewright.quantity.Source;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Words only: straps are never better than TIGHT. */
@@ -58,6 +61,42 @@ class HangingCheckTest {
         assertEquals(Verdict.TIGHT, much.verdict());
         assertTrue(much.words().startsWith("It does not hang level"), much.words());
         assertTrue(much.inputs().get(1).amount().si() >= Math.atan(0.14 / 1.4));
+    }
+
+    private static final double[][] FOUR = {{0.9, -0.6}, {0.9, 0.6}, {-0.9, 0.6}, {-0.9, -0.6}};
+
+    /**
+     * Four equal straps in one hook 0.9 m above the points, balance point in the middle 1.4 m below it: whatever three stay taut, the hook
+     * stays where it is, so the tilt is that of a pendulum, the way of the balance point over 1.4 m (statics).
+     */
+    @Test
+    void fourEqualStrapsStayAlsoWhereTheBalancePointIsNotKnownExactly() {
+        for (double u : new double[] {0, 0.001, 0.02}) {
+            Finding finding = hanging(Hung.onHook(500, 1000, 0, 0.9, FOUR).balance(0, 0, 0.5, u));
+            assertEquals(Verdict.TIGHT, finding.verdict(), finding.words());
+            assertEquals(0, finding.inputs().get(0).amount().si(), 1e-7);
+            assertEquals(Math.atan(Math.hypot(2 * u, 2 * u) / 1.4), finding.inputs().get(1).amount().si(), 1e-9 + 0.01 * u);
+        }
+        assertEquals(List.of(Verdict.TIGHT), Hung.onHook(500, 1000, 0, 0.9, FOUR).balance(0, 0, 0.5, 0.02).ask(new StrapLoadCheck())
+                .stream().map(Finding::verdict).distinct().toList());
+    }
+
+    /**
+     * One of them known to 2 x 5 mm: 10 mm too long it hangs slack and nothing tilts; 10 mm too short it carries with the one across, for
+     * the squares of the ways from the hook to both ends of either diagonal add up to the same, so the other two are long enough. The
+     * hook is in the upright plane through both points then, the triangle of two legs and the diagonal says where.
+     */
+    @Test
+    void aStrapThatMayBeShortTilts() {
+        double length = Math.sqrt(0.9 * 0.9 + 0.6 * 0.6 + 0.9 * 0.9);
+        SupportShop shop = Hung.onHook(500, 1000, 0, 0.9, FOUR)
+                .has(Hung.strap("strap-A", 1000, new Value(length, 0.005, Source.MEASURED), OptionalInt.empty()));
+        double across = Math.hypot(1.8, 1.2);
+        double foot = ((length - 0.01) * (length - 0.01) - length * length + across * across) / (2 * across);
+        double off = across / 2 - foot;
+        double height = Math.sqrt((length - 0.01) * (length - 0.01) - foot * foot);
+        assertEquals(0, hanging(shop).inputs().get(0).amount().si(), 1e-7);
+        assertEquals(Math.atan(off / (height + 0.5)), hanging(shop).inputs().get(1).amount().si(), 1e-5);
     }
 
     @Test

@@ -10,6 +10,7 @@ import cradlewright.analysis.facts.GearFacts;
 import cradlewright.analysis.testshop.SupportShop;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Three pads: C carries the share (1 + x)/2 of the weight, by moments about the front pads; a tenth of the mean is a thirtieth. */
@@ -72,6 +73,44 @@ class PadLightCheckTest {
         shop.support("RR", 1, 0.5, 1).gives(compliance);
         shop.support("RL", 1, -0.5, 1).gives(compliance);
         return shop;
+    }
+
+    private static final double[][] FOUR = {{0.9, -0.6}, {0.9, 0.6}, {-0.9, 0.6}, {-0.9, -0.6}};
+
+    @Test
+    void ofFourStrapsInOneHookAnyMayHangSlack() {
+        Finding four = only(Hung.onHook(800, 1000, 0, 0.9, FOUR));
+        assertEquals(Verdict.TIGHT, four.verdict());
+        assertTrue(four.words().contains("any one of them may hang slack"), four.words());
+        assertEquals(0, four.inputs().get(0).amount().si());
+        assertTrue(four.capacity().isEmpty(), "nothing is said to be enough");
+        // One 20 mm longer hangs slack for certain; without lengths nobody knows which.
+        SupportShop longer = Hung.onHook(800, 1000, 0, 0.9, FOUR)
+                .has(Hung.strap("strap-A", 1000, SupportShop.measured(1.92), OptionalInt.empty()));
+        assertEquals(four.words(), only(longer).words());
+        SupportShop unknown = Hung.onHook(800, 1000, 0, 0.9, FOUR)
+                .has(Hung.strap("strap-A", Optional.of(SupportShop.measured(1000)), GearFacts.Mode.STRAIGHT));
+        assertEquals(four.words(), only(unknown).words());
+    }
+
+    @Test
+    void ofThreeStrapsInOneHookThePullsFollowFromHowItHangs() {
+        // Balance point below the hook at x 0, points at 0.9 (two) and -0.9: half of 800 kg hangs in C, its leg leans by atan(0.9/0.9).
+        double[][] three = {{0.9, -0.6}, {0.9, 0.6}, {-0.9, 0}};
+        Finding least = only(Hung.onHook(800, 1000, 0, 0.9, three));
+        assertEquals(Verdict.TIGHT, least.verdict());
+        // A and B: a quarter each, legs of sqrt(0.9^2 + 0.6^2 + 0.9^2) over a rise of 0.9.
+        assertEquals(200 * Hung.G * Math.sqrt(1.98) / 0.9, least.capacity().orElseThrow().si(), 1e-3);
+        // The hook straight above the line that is 1/60 of the way from C to A and B: A and B share 1/60.
+        Finding light = only(Hung.onHook(800, 1000, -0.9 + 1.8 / 60, 0.9, three));
+        assertEquals(Verdict.STOP, light.verdict());
+    }
+
+    @Test
+    void whatDoesNotStayHangingIsStoppedElsewhere() {
+        double[][] three = {{0.9, -0.6}, {0.9, 0.6}, {-0.9, 0}};
+        // The balance point above the hook: it turns over, though as pads the three places would hold it.
+        assertEquals(List.of(), Hung.onHook(500, 1000, 0, 0.9, three).balance(0, 0, 3, 0).ask(new PadLightCheck()));
     }
 
     @Test
