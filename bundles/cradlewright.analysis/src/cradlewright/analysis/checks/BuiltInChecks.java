@@ -67,6 +67,7 @@ import cradlewright.analysis.checks.support.PadPressureCheck;
 import cradlewright.analysis.checks.support.PropLoadCheck;
 import cradlewright.analysis.checks.support.ShimShortCheck;
 import cradlewright.analysis.checks.support.ShimStackCheck;
+import cradlewright.analysis.checks.support.SupportBesideCheck;
 import cradlewright.analysis.checks.support.SupportConditionCheck;
 import cradlewright.analysis.checks.support.SupportHeldCheck;
 import cradlewright.analysis.checks.support.SupportInCutCheck;
@@ -90,7 +91,7 @@ public final class BuiltInChecks {
     private static final List<Check> ALL = List.of(
             new VisitResolvedCheck(), new MissingMassCheck(), new WorkPointCheck(), new WeighedCheck(),
             new SupportRankCheck(), new SupportLoadCheck(), new SupportLightCheck(), new SupportHeldCheck(), new SupportSlideCheck(),
-                    new SupportLeanCheck(), new PropLoadCheck(),
+                    new SupportLeanCheck(), new SupportBesideCheck(), new PropLoadCheck(),
             new SupportLiftOffCheck(), new ShimShortCheck(), new PadPressureCheck(),
             new StillFastCheck(), new GuessedMassCheck(), new LiftTotalCheck(), new LiftShareCheck(), new ArmReachCheck(),
             new HangingCheck(),
