@@ -30,6 +30,7 @@ import cradlewright.analysis.checks.floor.FloorPunchingCheck;
 import cradlewright.analysis.checks.floor.FloorSlabCheck;
 import cradlewright.analysis.checks.gear.ExaminationCheck;
 import cradlewright.analysis.checks.gear.GearInUseCheck;
+import cradlewright.analysis.checks.gear.GearTwiceCheck;
 import cradlewright.analysis.checks.gear.RatingCheck;
 import cradlewright.analysis.checks.gear.TagCheck;
 import cradlewright.analysis.checks.job.BackLateCheck;
@@ -107,7 +108,7 @@ public final class BuiltInChecks {
             new StrutCheck(),
             new SlenderCheck(), new TimberRailCheck(), new TwistCheck(), new StrongerCheck(),
             new BoltStrengthCheck(), new BearingCheck(), new PunchingCheck(), new SpacingCheck(), new WeldCheck(), new MissingJointCheck(),
-            new ExaminationCheck(), new GearInUseCheck(),
+            new ExaminationCheck(), new GearInUseCheck(), new GearTwiceCheck(),
             new HoldPointCheck(), new SignOffLapsedCheck(), new OrderCheck(), new TwoPeopleCheck(), new GearBookedOverdueCheck(),
             new ReadingsAtHoldCheck(), new BackLateCheck());
 

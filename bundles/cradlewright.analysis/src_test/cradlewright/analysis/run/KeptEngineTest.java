@@ -231,6 +231,8 @@ class KeptEngineTest {
         Set<String> expected = all.stream().map(Key::toString).filter(key -> key.contains("car-1"))
                 .filter(key -> !aboutWork(key)).collect(Collectors.toSet());
         expected.add(new SubjectsKey().toString());
+        // Who has which gear is gathered again from all cars; where that comes out alike, no answer of another car is asked again.
+        expected.add("GearUsesKey[]");
         assertEquals(expected, again);
         assertEquals(again.size(), engine.recomputed().size(), "nothing twice");
         assertFalse(expected.stream().anyMatch(key -> key.contains("car-0") || key.contains("car-2")));
