@@ -22,7 +22,6 @@ import cradlewright.mechanics.geometry.Vec3;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Does what is carried stand over what carries it? The level distance between the place on the car and the middle of the fixture, or of
@@ -104,7 +103,7 @@ public final class SupportBesideCheck extends VisitCheck {
 
     /** Returns half the smaller side of a pad at the small end of what it may be, m; nothing where a side is missing. */
     private static Optional<Double> half(StockFacts.Pad pad) {
-        return pad.length().flatMap(length -> pad.width().map(width -> Stream.of(length, width).mapToDouble(Value::low).min().orElseThrow()))
+        return pad.length().flatMap(length -> pad.width().map(width -> Math.min(length.low(), width.low())))
                 .filter(side -> side > 0).map(side -> side / 2);
     }
 }
