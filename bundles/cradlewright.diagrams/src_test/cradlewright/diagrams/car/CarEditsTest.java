@@ -41,7 +41,7 @@ class CarEditsTest {
     void aMountIsMoved() {
         Mount mount = red.mount("4R");
         red.thereAndBack(red.edits().move(mount, new Vec3(-0.03, 0.02, 0), 0).orElseThrow(), () -> {
-            assertEquals("3210 470 424.2 mm u 0.5 drawing", mount.getPosition().text());
+            assertEquals("3210 470 424.2 mm u 0.15 drawing", mount.getPosition().text());
         });
         assertEquals(Source.MEASURED, mount.getPosition().source());
     }
@@ -50,7 +50,7 @@ class CarEditsTest {
     @Test
     void aGridHoldsOnlyAlongTheMove() {
         Position to = red.edits().moved(red.mount("4R"), new Vec3(-0.031, 0, 0), 5).orElseThrow();
-        assertEquals("3210 450 424.2 mm u 0.5 drawing", to.text());
+        assertEquals("3210 450 424.2 mm u 0.15 drawing", to.text());
     }
 
     /** Turned by a quarter on its carrier, what goes rearward there goes to the left on the car. */
@@ -69,7 +69,7 @@ class CarEditsTest {
         Contact contact = red.contact("4R");
         red.thereAndBack(red.edits().move(contact, new Vec3(-0.3, 0, 0), 0).orElseThrow(), () -> {
             assertNull(contact.getMount());
-            assertEquals("2940 450 424.2 mm u 0.5 drawing", contact.getPoint().text());
+            assertEquals("2940 450 424.2 mm u 0.15 drawing", contact.getPoint().text());
         });
         assertSame(red.mount("4R"), contact.getMount());
     }
