@@ -7,6 +7,7 @@ import org.eclipse.jface.action.ToolBarManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -21,6 +22,7 @@ final class SceneBar {
     private final ScenePage<?> page;
     private final List<Combo> combos = new ArrayList<>();
     private final Label status;
+    private final Label nothing;
 
     SceneBar(Composite parent, ScenePage<?> page, SceneActions actions, List<IAction> views) {
         this.page = page;
@@ -36,6 +38,8 @@ final class SceneBar {
         tools.createControl(bar);
         status = new Label(bar, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(status);
+        nothing = new Label(parent, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).indent(6, 3).hint(WIDTH, SWT.DEFAULT).applyTo(nothing);
         show();
     }
 
@@ -54,6 +58,17 @@ final class SceneBar {
             show(combos.get(i), choosers.get(i));
         }
         tell(page.status());
+        tellWhyNothing(page.nothing());
+    }
+
+    /** Why the sheet is empty has a line of its own below the bar, where it is not cut off. */
+    private void tellWhyNothing(String why) {
+        if (!nothing.getText().equals(why) || nothing.getVisible() == why.isEmpty()) {
+            nothing.setText(why);
+            nothing.setVisible(!why.isEmpty());
+            ((GridData) nothing.getLayoutData()).exclude = why.isEmpty();
+            nothing.requestLayout();
+        }
     }
 
     private static void show(Combo combo, Chooser chooser) {

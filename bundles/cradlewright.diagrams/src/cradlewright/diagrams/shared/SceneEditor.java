@@ -105,7 +105,7 @@ public abstract class SceneEditor extends GraphicalEditorWithFlyoutPalette
         page = createPage(shop, file.root().orElseThrow(), this::sceneChanged);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         Composite top = new Composite(parent, SWT.NONE);
-        top.setLayout(new FillLayout());
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(top);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
         Composite body = new Composite(parent, SWT.NONE);
         body.setLayout(new FillLayout());

@@ -181,10 +181,10 @@ public abstract class ScenePage<S> implements WorkingShopListener {
         draw();
     }
 
-    /** Returns how things stand with the loads, in words; empty when all is as it should be. */
+    /** Returns how things stand with the loads, in words; empty when all is as it should be or nothing is shown. */
     public final String status() {
         if (!nothing().isEmpty()) {
-            return nothing();
+            return "";
         }
         if (dragged.isPresent()) {
             return NLS.bind(Messages.Bar_dragging, TypedPlace.text(dragged.get(), ReaderUnits.current()));
